@@ -1,0 +1,77 @@
+import { choiceOf, countOf, fieldsOf, numberOf } from '../check.js';
+import { PacingError } from '../errors.js';
+
+/** Metres or yards. */
+export type Unit = 'm' | 'yd';
+
+/** A pool: one literal away for any, such as `{ length: 20, unit: 'yd' }`. */
+export interface Pool {
+  /** One length of the pool, in the pool's unit. */
+  readonly length: number;
+  /** The pool's unit; every distance swum in it is in that unit. */
+  readonly unit: Unit;
+}
+
+/** The short-course yards pool: 25 yd. */
+export const SCY: Pool = Object.freeze({ length: 25, unit: 'yd' });
+/** The short-course metres pool: 25 m. */
+export const SCM: Pool = Object.freeze({ length: 25, unit: 'm' });
+/** The long-course metres pool: 50 m. */
+export const LCM: Pool = Object.freeze({ length: 50, unit: 'm' });
+
+/** A pool out of plain data. */
+export function poolOf(value: unknown, what = 'The pool'): Pool {
+  const { length, unit } = fieldsOf(value, what);
+  return {
+    length: numberOf(length, `${what}'s length`, { above: 0, max: 10_000 }),
+    unit: choiceOf(unit, ['m', 'yd'], `${what}'s unit`),
+  };
+}
+
+/**
+ * Snaps a distance to a micrometre, so that 15 lengths of 33⅓ are 500 and not a hair more, however
+ * the sum was made.
+ */
+export function snap(distance: number): number {
+  const snapped = Math.round(distance * 1e6) / 1e6;
+  return Number.isFinite(snapped) ? snapped : distance;
+}
+
+/**
+ * The distance of a number of lengths.
+ *
+ * @param pool - The pool.
+ * @param lengths - How many lengths, a count from 0.
+ * @returns The distance in the pool's unit, to a micrometre.
+ * @throws {@link PacingError} `wrong-shape` or `unknown-choice` where the pool is none,
+ *   `out-of-range` where the lengths are no whole number.
+ * @example
+ * distanceAt({ length: 100 / 3, unit: 'm' }, 15); // => 500
+ */
+export function distanceAt(pool: Pool, lengths: number): number {
+  return snap(poolOf(pool).length * countOf(lengths, 'The number of lengths', 0));
+}
+
+/**
+ * How many lengths of a pool a distance is.
+ *
+ * @param pool - The pool.
+ * @param distance - A distance in the pool's unit.
+ * @returns The number of lengths, a count from 1.
+ * @throws {@link PacingError} `not-whole-lengths` where it ends between the walls; `wrong-shape`,
+ *   `unknown-choice` or `out-of-range` where pool or distance is none.
+ * @example
+ * lengthsIn(SCY, 1650); // => 66
+ */
+export function lengthsIn(pool: Pool, distance: number): number {
+  const { length, unit } = poolOf(pool);
+  const wanted = numberOf(distance, 'The distance', { above: 0, max: length * 1_000_000 });
+  const lengths = Math.round(wanted / length);
+  if (lengths > 0 && snap(lengths * length) === snap(wanted)) return lengths;
+
+  const below = snap(Math.floor(wanted / length) * length);
+  const above = snap(Math.ceil(wanted / length) * length);
+  const would = below > 0 ? `${below} or ${above}` : `${above}`;
+  const message = `${wanted} ${unit} is no whole number of lengths of a ${snap(length)} ${unit} pool; choose ${would}.`;
+  throw new PacingError('not-whole-lengths', message, distance);
+}

@@ -1,0 +1,96 @@
+/**
+ * What went wrong, as a stable name: the contract a program branches on.
+ *
+ * - `wrong-shape`: a value is not the object, list or text that was asked for.
+ * - `not-a-time`: a value is not a whole number of hundredths, or not above zero where it must be.
+ * - `out-of-range`: a number, count or distance is not one, or lies outside what makes sense.
+ * - `unknown-choice`: an option is none of the names it may take.
+ * - `too-large`: the result would not fit in exact whole hundredths.
+ * - `time-unreadable`: the text is no time, in any way a coach writes one.
+ * - `time-ambiguous`: the text can be read as more than one time.
+ * - `not-whole-lengths`: a distance is no whole number of the pool's lengths.
+ * - `marks-out-of-order`: distances and times of a swim's marks do not both grow.
+ * - `no-mark-there`: a lap was asked for where the swim has no mark.
+ * - `halfway-not-bracketed`: no mark stands at or before halfway, so there is no half to read.
+ * - `laps-uneven`: laps of one length were needed, and these differ.
+ * - `too-few-laps`: a profile needs more laps than the swim has.
+ * - `too-few-reps`: a reading needs more reps than the set has.
+ * - `rep-distance-differs`: a rep does not end at the set's rep distance.
+ */
+export type PacingErrorCode =
+  | 'wrong-shape'
+  | 'not-a-time'
+  | 'out-of-range'
+  | 'unknown-choice'
+  | 'too-large'
+  | 'time-unreadable'
+  | 'time-ambiguous'
+  | 'not-whole-lengths'
+  | 'marks-out-of-order'
+  | 'no-mark-there'
+  | 'halfway-not-bracketed'
+  | 'laps-uneven'
+  | 'too-few-laps'
+  | 'too-few-reps'
+  | 'rep-distance-differs';
+
+/**
+ * The only error this library throws. Branch on `code`; show `message` to a person.
+ *
+ * @example
+ * try {
+ *   parseTime('1:75');
+ * } catch (error) {
+ *   isPacingError(error) && error.code; // => 'time-unreadable'
+ * }
+ */
+export class PacingError extends RangeError {
+  override readonly name = 'PacingError';
+  /** What went wrong, as a stable name. */
+  readonly code: PacingErrorCode;
+  /** The value that was refused. */
+  readonly input: unknown;
+  /** For text: the place of the first character that could not be read, counted from 0. */
+  readonly position?: number;
+
+  /**
+   * @param code - What went wrong, as a stable name.
+   * @param message - One sentence: what was wrong and what would do.
+   * @param input - The value that was refused.
+   * @param position - For text: the place of the first unreadable character, a count from 0.
+   */
+  constructor(code: PacingErrorCode, message: string, input: unknown, position?: number) {
+    super(message);
+    this.code = code;
+    this.input = input;
+    if (position !== undefined) this.position = position;
+  }
+}
+
+/**
+ * Tells whether a caught value is this library's error, also where two copies of the library (one
+ * as ES module, one as CommonJS) run in one program and `instanceof` would miss one.
+ *
+ * @param value - Anything that was caught.
+ * @returns Whether it is a {@link PacingError}.
+ * @example
+ * isPacingError(new Error('something else')); // => false
+ */
+export function isPacingError(value: unknown): value is PacingError {
+  return value instanceof Error && value.name === 'PacingError' && 'code' in value;
+}
+
+/** A value, or the error that says why there is none. */
+export type Result<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly error: PacingError };
+
+/** Runs a reader and hands back its {@link PacingError} instead of throwing it. */
+export function attempt<T>(read: () => T): Result<T> {
+  try {
+    return { ok: true, value: read() };
+  } catch (error) {
+    if (isPacingError(error)) return { ok: false, error };
+    throw error;
+  }
+}

@@ -1,0 +1,40 @@
+// The whole public surface, by floor.
+
+export type { Caution, CautionCode } from './caution.js';
+// course
+export { convertDistance } from './course/convert-distance.js';
+export { distanceAt, LCM, lengthsIn, type Pool, SCM, SCY, type Unit } from './course/pool.js';
+export { isPacingError, PacingError, type PacingErrorCode, type Result } from './errors.js';
+// projection
+export { type BrokenSwimReading, projectBrokenSwim } from './projection/broken-swim.js';
+export type { Estimate, EstimateRange } from './projection/estimate.js';
+export { projectFromSet, type Race, type SetProjection } from './projection/from-set.js';
+// sets
+export { type RepReading, readSet, type SetReading } from './sets/read-set.js';
+export type { SwumSet } from './sets/swum-set.js';
+// splits
+export {
+  compareHalves,
+  type HalfComparison,
+  type Halves,
+  halvesOf,
+  type SplitVerdict,
+} from './splits/halves.js';
+export { lapsOf } from './splits/laps.js';
+export { type PacingProfile, pacingProfile } from './splits/profile.js';
+export {
+  type Mark,
+  type Splits,
+  splitsFromCumulative,
+  splitsFromLaps,
+  splitsFromMarks,
+} from './splits/splits.js';
+// time
+export { type FormatTimeOptions, formatTime } from './time/format-time.js';
+export { type Hundredths, hundredths } from './time/hundredths.js';
+export { formatIsoDuration, parseIsoDuration, safeParseIsoDuration } from './time/iso-duration.js';
+export { officialTime } from './time/official-time.js';
+export { pacePer, timeAtPace } from './time/pace.js';
+export { parseTime, safeParseTime } from './time/parse-time.js';
+export { fromSeconds, toSeconds } from './time/seconds.js';
+export { type TimeWindow, timeReadings } from './time/time-readings.js';

@@ -1,0 +1,56 @@
+import { fieldsOf, numberOf } from '../check.js';
+import { snap } from '../course/pool.js';
+import { type SwumSet, setOf } from '../sets/swum-set.js';
+import { finishOf } from '../splits/splits.js';
+import { sumOf } from '../statistics.js';
+import { type Hundredths, hundredths, nearestHundredth } from '../time/hundredths.js';
+import { backHalfEstimate } from './back-half.js';
+import type { Estimate } from './estimate.js';
+
+/** A broken swim, read side by side: what was swum, and what each method makes of it. */
+export interface BrokenSwimReading {
+  /** The distance of the race it is read for, in the pool's unit. */
+  readonly distance: number;
+  /** The broken time: all reps added without the rests, in hundredths of a second. No estimate. */
+  readonly swum: Hundredths;
+  /** The second halves added and doubled, scaled to the race. */
+  readonly backHalf: Estimate;
+  /** The back-half time less what was swum, scaled alike, in hundredths of a second. */
+  readonly optimism: Hundredths;
+}
+
+/**
+ * Reads a broken swim: a race distance in pieces with short rest between.
+ *
+ * The added time of the pieces (the broken time) is not an estimate of the race: each piece began
+ * with rest and a clean push. The second halves, added and doubled, are nearer (common practice).
+ *
+ * @param set - The pieces as timed: distances in the pool's unit, times in hundredths of a second.
+ * @param race - The race's `distance` in the pool's unit; all pieces added unless given.
+ * @returns The broken time and the estimates beside it, in hundredths of a second.
+ * @throws {@link PacingError} `halfway-not-bracketed` where no piece can be halved; `out-of-range` for a
+ *   race distance not above zero; `too-large`; the codes of {@link readSet}.
+ * @example
+ * const piece = splitsFromLaps(50, [2900, 3100].map(hundredths));
+ * const broken = { pool: SCM, repDistance: 100, reps: Array(4).fill(piece), rest: hundredths(1000) };
+ * const reading = projectBrokenSwim(broken);
+ * formatTime(reading.swum); // => '4:00.00'
+ * formatTime(reading.backHalf.time); // => '4:08.00'
+ */
+export function projectBrokenSwim(
+  set: SwumSet,
+  race?: { readonly distance: number },
+): BrokenSwimReading {
+  const pieces = setOf(set);
+  const total = snap(pieces.reps.length * pieces.repDistance);
+  const { distance: wanted = total } = race === undefined ? {} : fieldsOf(race, 'The race');
+  const distance = numberOf(wanted, 'The race distance', { above: 0, max: 1e9 });
+  const swum = hundredths(sumOf(pieces.reps.map((rep) => finishOf(rep).time)));
+  const backHalf = backHalfEstimate(pieces, distance, []);
+  return {
+    distance,
+    swum,
+    backHalf,
+    optimism: nearestHundredth(backHalf.time - (swum * distance) / total),
+  };
+}

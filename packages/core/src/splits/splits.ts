@@ -1,0 +1,115 @@
+import { fieldsOf, itemsOf, numberOf } from '../check.js';
+import { snap } from '../course/pool.js';
+import { PacingError } from '../errors.js';
+import { type Hundredths, hundredths, timeOf } from '../time/hundredths.js';
+
+/** Where a swimmer was, and when. */
+export interface Mark {
+  /** Distance from the start, in the pool's unit. */
+  readonly distance: number;
+  /** Time since the start, in hundredths of a second. */
+  readonly time: Hundredths;
+}
+
+/** A swim: its marks since the start, the last one the finish. Plain data, fit for JSON. */
+export interface Splits {
+  readonly marks: readonly Mark[];
+}
+
+/** Enough for a Channel swim by 25s; keeps a mistyped list from filling the memory. */
+const LONGEST = 100_000;
+
+/**
+ * A swim from marks at any distances.
+ *
+ * @param marks - Distances from the start in the pool's unit, and times since the start in hundredths
+ *   of a second, both growing.
+ * @returns The swim; distances in the pool's unit (to a micrometre), times in hundredths of a second.
+ * @throws {@link PacingError} `marks-out-of-order`; `too-few-laps` where there is no mark;
+ *   `wrong-shape`, `out-of-range` or `not-a-time` where a field is none.
+ * @example
+ * splitsFromMarks([
+ *   { distance: 100, time: parseTime('58.10') },
+ *   { distance: 150, time: parseTime('1:28.90') },
+ * ]).marks.length; // => 2
+ */
+export function splitsFromMarks(marks: readonly Mark[]): Splits {
+  const checked: Mark[] = [];
+  let last: Mark = { distance: 0, time: hundredths(0) };
+  const items = itemsOf(marks, 'The marks');
+  if (items.length > LONGEST) {
+    const message = `A swim has at most ${LONGEST} marks, not ${items.length}.`;
+    throw new PacingError('out-of-range', message, marks);
+  }
+  for (const item of items) {
+    const name = `Mark ${checked.length + 1}`;
+    const { distance, time } = fieldsOf(item, name);
+    const mark = {
+      distance: snap(numberOf(distance, `${name}'s distance`, { above: 0, max: 1e9 })),
+      time: timeOf(time, `${name}'s time`),
+    };
+    if (mark.distance <= last.distance || mark.time <= last.time) {
+      const grows = mark.distance <= last.distance ? 'distance' : 'time';
+      const message = `${name} must have a greater ${grows} than the mark before it; check the order.`;
+      throw new PacingError('marks-out-of-order', message, marks);
+    }
+    checked.push(mark);
+    last = mark;
+  }
+  if (checked.length === 0) {
+    throw new PacingError('too-few-laps', 'A swim needs at least one mark: its finish.', marks);
+  }
+  return { marks: checked };
+}
+
+/**
+ * A swim from its lap times.
+ *
+ * @param every - The distance of each lap, in the pool's unit.
+ * @param laps - The lap times in order, in hundredths of a second.
+ * @returns The swim; distances in the pool's unit, times since the start in hundredths of a second.
+ * @throws {@link PacingError} `too-few-laps` for an empty list; `not-a-time` for a lap not above
+ *   zero; `out-of-range`, `wrong-shape`, `too-large`.
+ * @example
+ * splitsFromLaps(50, [3150, 3350].map(hundredths)).marks.at(-1);
+ * // => { distance: 100, time: 6500 }
+ */
+export function splitsFromLaps(every: number, laps: readonly Hundredths[]): Splits {
+  let time = 0;
+  const times = itemsOf(laps, 'The laps').map((lap, i) => {
+    time += timeOf(lap, `Lap ${i + 1}`);
+    return hundredths(time);
+  });
+  return splitsFromCumulative(every, times);
+}
+
+/**
+ * A swim from the times since the start at evenly spaced marks.
+ *
+ * @param every - The distance from mark to mark, in the pool's unit.
+ * @param times - The times since the start, growing, in hundredths of a second.
+ * @returns The swim; distances in the pool's unit, times in hundredths of a second.
+ * @throws {@link PacingError} `marks-out-of-order` where a time does not grow; `too-few-laps` for an
+ *   empty list; `not-a-time`, `out-of-range`, `wrong-shape`.
+ * @example
+ * splitsFromCumulative(50, [3150, 6500].map(hundredths)).marks.length; // => 2
+ */
+export function splitsFromCumulative(every: number, times: readonly Hundredths[]): Splits {
+  const step = numberOf(every, 'The distance of a lap', { above: 0, max: 1e9 });
+  return splitsFromMarks(
+    itemsOf(times, 'The times').map((time, i) => ({
+      distance: snap(step * (i + 1)),
+      time: time as Hundredths, // checked by splitsFromMarks
+    })),
+  );
+}
+
+/** A swim out of plain data, checked again: it may have come from JSON. */
+export function splitsOf(value: unknown, what = 'The swim'): Splits {
+  return splitsFromMarks(fieldsOf(value, what)['marks'] as readonly Mark[]);
+}
+
+/** The last mark: the finish. */
+export function finishOf({ marks }: Splits): Mark {
+  return marks[marks.length - 1] as Mark; // a swim has at least one mark
+}

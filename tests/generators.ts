@@ -1,0 +1,119 @@
+import {
+  type Hundredths,
+  hundredths,
+  type Splits,
+  type SwumSet,
+  splitsFromLaps,
+  splitsFromMarks,
+} from 'backhalf';
+import fc from 'fast-check';
+
+// The only maker of random laps, swims and sets; each says what it covers.
+
+/** A time or a difference, up to ten hours either way. */
+export const difference = fc.integer({ min: -3_600_000, max: 3_600_000 }).map(hundredths);
+
+/** A lap a person could swim, and some no person could: 0.01 s to 10 min. */
+export const lap = fc.integer({ min: 1, max: 60_000 }).map(hundredths);
+
+/** Pools in use, and odd ones. */
+export const pool = fc.constantFrom(
+  { length: 25, unit: 'yd' } as const,
+  { length: 20, unit: 'yd' } as const,
+  { length: 25, unit: 'm' } as const,
+  { length: 50, unit: 'm' } as const,
+  { length: 100 / 3, unit: 'm' } as const,
+);
+
+/** A swim of 2 to 60 even laps in a metre, yard or odd pool. */
+export const swim = fc
+  .tuple(fc.constantFrom(20, 25, 50, 100 / 3, 100), fc.array(lap, { minLength: 2, maxLength: 60 }))
+  .map(([every, laps]) => splitsFromLaps(every, laps));
+
+/** Marks at uneven distances, the first in the first half. */
+export const unevenSwim = fc
+  .array(fc.tuple(fc.integer({ min: 1, max: 400 }), lap), { minLength: 2, maxLength: 20 })
+  .map((steps) => {
+    let distance = 0;
+    let time = 0;
+    return splitsFromMarks(
+      steps.map(([d, t]) => ({ distance: (distance += d), time: hundredths((time += t)) })),
+    );
+  })
+  .filter(({ marks }) => marks[0]!.distance * 2 <= marks.at(-1)!.distance);
+
+const sameLaps = (count: number): fc.Arbitrary<readonly Hundredths[]> =>
+  fc.array(lap, { minLength: count, maxLength: count });
+
+/** A set of 1 to 30 reps, each with the same marks: two laps or more, so that halves can be read. */
+export const swumSet: fc.Arbitrary<SwumSet> = fc
+  .record({
+    pool,
+    count: fc.integer({ min: 1, max: 30 }),
+    laps: fc.integer({ min: 2, max: 8 }),
+    every: fc.constantFrom(25, 50),
+    sendOff: fc.option(lap, { nil: undefined }),
+  })
+  .chain(({ pool: where, count, laps, every, sendOff }) =>
+    fc.array(sameLaps(laps), { minLength: count, maxLength: count }).map((reps) => ({
+      pool: where,
+      repDistance: every * laps,
+      reps: reps.map((times): Splits => splitsFromLaps(every, times)),
+      ...(sendOff !== undefined && { sendOff }),
+    })),
+  );
+
+const hostile = {
+  get marks(): never {
+    throw new Error('a getter that throws');
+  },
+};
+
+/** Anything at all: every kind of value JavaScript has, and objects made to break a reader. */
+export const anything = fc.oneof(
+  fc.anything({
+    withBigInt: true,
+    withDate: true,
+    withMap: true,
+    withNullPrototype: true,
+    withSparseArray: true,
+    withTypedArray: true,
+  }),
+  fc.double(),
+  fc.string(),
+  fc.constantFrom<unknown>(
+    undefined,
+    null,
+    Number.NaN,
+    Infinity,
+    -Infinity,
+    -0,
+    1e308,
+    5e-324,
+    2 ** 53,
+    Symbol('x'),
+    10n,
+    () => 1,
+    hostile,
+    new Proxy(
+      {},
+      {
+        ownKeys() {
+          throw new TypeError('closed');
+        },
+      },
+    ),
+    new Proxy([], {
+      get() {
+        throw new TypeError('closed');
+      },
+    }),
+    Object.create(null),
+    [[]],
+    new Date(Number.NaN),
+  ),
+);
+
+/** A value of the right kind most of the time, and anything else now and then. */
+export const nearly = <T>(good: fc.Arbitrary<T>): fc.Arbitrary<T> =>
+  fc.oneof({ arbitrary: good, weight: 3 }, { arbitrary: anything as fc.Arbitrary<T>, weight: 1 });
