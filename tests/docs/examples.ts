@@ -93,7 +93,7 @@ function withReports(code: string): string {
 }
 
 /** The stated text as a value. */
-export function valueOf(stated: string): unknown {
+export function statedValue(stated: string): unknown {
   return new Function(`return (${stated});`)();
 }
 
