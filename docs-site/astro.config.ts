@@ -1,0 +1,87 @@
+import { fileURLToPath } from 'node:url';
+import mdx from '@astrojs/mdx';
+import preact from '@astrojs/preact';
+import sitemap from '@astrojs/sitemap';
+import starlight from '@astrojs/starlight';
+import { defineConfig } from 'astro/config';
+import { floors } from './build/floors.ts';
+import { headersFile } from './build/headers-file.ts';
+import { pagePolicy } from './build/page-policy.ts';
+
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+const pagesIn = (directory: string) => [{ autogenerate: { directory } }];
+
+/** Reachable by address only: shown neither in search nor in the sitemap. */
+const unlisted = ['/states/', '/embed/'];
+
+export default defineConfig({
+  site: 'https://backhalf.example',
+  trailingSlash: 'always',
+  // No markup here needs inline styles, which the policy below refuses; Shiki's would.
+  markdown: { syntaxHighlight: 'prism' },
+  security: {
+    csp: {
+      directives: [
+        "default-src 'self'",
+        "img-src 'self' data:",
+        "object-src 'none'",
+        "base-uri 'self'",
+        "form-action 'self'",
+      ],
+      // Search runs a small WebAssembly module of the site's own.
+      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
+    },
+  },
+  integrations: [
+    starlight({
+      title: 'backhalf',
+      description: 'Swim pacing math: what practice shows, turned into what a race can hold.',
+      favicon: '/favicon.svg',
+      customCss: ['./src/styles/site.css', './src/styles/tool.css', './src/styles/print.css'],
+      expressiveCode: false,
+      credits: false,
+      components: {
+        Footer: './src/components/Footer.astro',
+        Header: './src/components/Header.astro',
+        Hero: './src/components/Hero.astro',
+        Search: './src/components/Search.astro',
+        SiteTitle: './src/components/SiteTitle.astro',
+      },
+      sidebar: [
+        { label: 'Calculators', items: pagesIn('calculators') },
+        { label: 'Learn', items: pagesIn('learn') },
+        { label: 'Explain', items: pagesIn('explain') },
+        {
+          label: 'Use the library',
+          items: [
+            ...pagesIn('library'),
+            {
+              label: 'API reference',
+              collapsed: true,
+              items: [
+                { label: 'Every name', slug: 'api' },
+                ...floors.map(({ folder, label }) => ({
+                  label,
+                  collapsed: true,
+                  items: pagesIn(`api/${folder}`),
+                })),
+              ],
+            },
+          ],
+        },
+        { label: 'Verification', items: pagesIn('verification') },
+        { label: 'About', items: ['references', 'safety'] },
+      ],
+    }),
+    mdx(),
+    preact(),
+    sitemap({
+      filter: (page) => !unlisted.some((path) => new URL(page).pathname.startsWith(path)),
+    }),
+    pagePolicy(),
+    headersFile(),
+  ],
+  vite: {
+    resolve: { alias: { backhalf: here('../packages/core/src/index.ts'), '~': here('./src') } },
+  },
+});
