@@ -5,7 +5,11 @@ const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
 // Tests read the library's source, so that a failing line is a line of ours. What was built and
 // packed is tested apart, in tests/package.
-const alias = { backhalf: here('./packages/core/src/index.ts'), '~': here('./docs-site/src') };
+const alias = {
+  'backhalf/tables': here('./packages/core/src/tables.ts'),
+  backhalf: here('./packages/core/src/index.ts'),
+  '~': here('./docs-site/src'),
+};
 
 export default defineConfig({
   test: {

@@ -1,7 +1,10 @@
 import { readFileSync, writeFileSync } from 'node:fs';
-import * as backhalf from 'backhalf';
+import * as core from 'backhalf';
+import * as tables from 'backhalf/tables';
 import { transformSync } from 'esbuild';
 import ts from 'typescript';
+
+const backhalf = { ...core, ...tables };
 
 /** A piece of code in a page or a doc comment that states what its lines give. */
 export interface Example {
@@ -47,7 +50,7 @@ export function examplesInFences(file: string): readonly Example[] {
       file,
       line: text.slice(0, index).split('\n').length + 1,
       // The page shows the import once; here the public names are in scope already.
-      code: code.replace(/^import .* from 'backhalf';$/gm, ''),
+      code: code.replace(/^import .* from 'backhalf(?:\/tables)?';$/gm, ''),
     }));
 }
 
