@@ -73,11 +73,16 @@ export class PacingError extends RangeError {
  *
  * @param value - Anything that was caught.
  * @returns Whether it is a {@link PacingError}.
+ * @throws {@link PacingError} never: any value may be asked about.
  * @example
  * isPacingError(new Error('something else')); // => false
  */
 export function isPacingError(value: unknown): value is PacingError {
-  return value instanceof Error && value.name === 'PacingError' && 'code' in value;
+  try {
+    return value instanceof Error && value.name === 'PacingError' && 'code' in value;
+  } catch {
+    return false; // a proxy or a getter threw
+  }
 }
 
 /** A value, or the error that says why there is none. */

@@ -13,6 +13,7 @@ export interface Mark {
 
 /** A swim: its marks since the start, the last one the finish. Plain data, fit for JSON. */
 export interface Splits {
+  /** The marks in order, distance and time both growing; the last one is the finish. */
   readonly marks: readonly Mark[];
 }
 
