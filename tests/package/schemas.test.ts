@@ -1,0 +1,38 @@
+import { execFileSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { Ajv } from 'ajv';
+import { hundredths, projectBrokenSwim, projectFromSet, readSet, SCM, splitsFromLaps } from 'backhalf';
+import { beforeAll, expect, test } from 'vitest';
+
+const core = fileURLToPath(new URL('../../packages/core/', import.meta.url));
+
+const rep = splitsFromLaps(50, [3150, 3350].map(hundredths));
+const set = { pool: SCM, repDistance: 100, reps: [rep, rep], sendOff: hundredths(9000) };
+
+beforeAll(() => {
+  execFileSync('node', ['build-schemas.ts'], { cwd: core });
+});
+
+const validate = (type: string, value: unknown) => {
+  const schema = JSON.parse(readFileSync(`${core}dist/schemas/${type}.json`, 'utf8'));
+  const ajv = new Ajv({ strict: true, allowUnionTypes: true });
+  const check = ajv.compile(schema);
+  // What a program would send: the JSON, not the object.
+  return check(JSON.parse(JSON.stringify(value))) || check.errors;
+};
+
+test.each([
+  ['SwumSet', set],
+  ['Splits', rep],
+  ['SetReading', readSet(set)],
+  ['SetProjection', projectFromSet(set, { distance: 1500 })],
+  ['BrokenSwimReading', projectBrokenSwim(set)],
+])('%s: what the library gives fits its schema', (type, value) => {
+  expect(validate(type, value)).toBe(true);
+});
+
+test('a schema refuses what its type does', () => {
+  expect(validate('SwumSet', { ...set, sendOff: 90.5 })).not.toBe(true);
+  expect(validate('SwumSet', { ...set, sendoff: 9000 })).not.toBe(true);
+});
