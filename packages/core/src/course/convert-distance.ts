@@ -8,14 +8,14 @@ import type { Unit } from './pool.js';
  * @param from - The unit it is in, `m` or `yd`.
  * @param to - The unit it is wanted in, `m` or `yd`.
  * @returns The distance in the unit `to`, in metres or yards.
- * @throws {@link PacingError} `out-of-range` where it is no finite number, `unknown-choice` for
+ * @throws {@link PacingError} `out-of-range` where it is no number up to a million million, `unknown-choice` for
  *   another unit.
  * @example
  * convertDistance(1650, 'yd', 'm'); // => 1508.76
  * @see International yard and pound agreement of 1959: 1 yd = 0.9144 m.
  */
 export function convertDistance(distance: number, from: Unit, to: Unit): number {
-  const given = numberOf(distance, 'The distance', { min: -1e300, max: 1e300 });
+  const given = numberOf(distance, 'The distance', { min: -1e12, max: 1e12 });
   const units: readonly Unit[] = ['m', 'yd'];
   const source = choiceOf(from, units, 'The unit');
   const target = choiceOf(to, units, 'The unit');

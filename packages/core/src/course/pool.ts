@@ -23,9 +23,17 @@ export const LCM: Pool = Object.freeze({ length: 50, unit: 'm' });
 export function poolOf(value: unknown, what = 'The pool'): Pool {
   const { length, unit } = fieldsOf(value, what);
   return {
-    length: numberOf(length, `${what}'s length`, { above: 0, max: 10_000 }),
+    length: numberOf(length, `${what}'s length`, { min: 1, max: 10_000 }),
     unit: choiceOf(unit, ['m', 'yd'], `${what}'s unit`),
   };
+}
+
+const FARTHEST = 1e9; // no swim is longer, in metres or yards; keeps sums of distances exact enough
+
+/** A distance swum, above zero, to a micrometre. */
+export function distanceOf(value: unknown, what: string): number {
+  const distance = typeof value === 'number' ? snap(value) : value;
+  return numberOf(distance, what, { above: 0, max: FARTHEST });
 }
 
 /**
@@ -35,6 +43,14 @@ export function poolOf(value: unknown, what = 'The pool'): Pool {
 export function snap(distance: number): number {
   const snapped = Math.round(distance * 1e6) / 1e6;
   return Number.isFinite(snapped) ? snapped : distance;
+}
+
+/**
+ * Whether two distances are one place. Both were rounded to a micrometre, perhaps by different roads
+ * (a third of 100, and half of two thirds of it), so they may lie one apart.
+ */
+export function samePlace(a: number, b: number): boolean {
+  return Math.abs(a - b) < 1.5e-6;
 }
 
 /**
@@ -65,9 +81,9 @@ export function distanceAt(pool: Pool, lengths: number): number {
  */
 export function lengthsIn(pool: Pool, distance: number): number {
   const { length, unit } = poolOf(pool);
-  const wanted = numberOf(distance, 'The distance', { above: 0, max: length * 1_000_000 });
+  const wanted = distanceOf(distance, 'The distance');
   const lengths = Math.round(wanted / length);
-  if (lengths > 0 && snap(lengths * length) === snap(wanted)) return lengths;
+  if (lengths > 0 && samePlace(lengths * length, wanted)) return lengths;
 
   const below = snap(Math.floor(wanted / length) * length);
   const above = snap(Math.ceil(wanted / length) * length);

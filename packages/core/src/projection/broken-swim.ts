@@ -1,5 +1,5 @@
-import { fieldsOf, numberOf } from '../check.js';
-import { snap } from '../course/pool.js';
+import { fieldsOf } from '../check.js';
+import { distanceOf, snap } from '../course/pool.js';
 import { type SwumSet, setOf } from '../sets/swum-set.js';
 import { finishOf } from '../splits/splits.js';
 import { sumOf } from '../statistics.js';
@@ -44,7 +44,7 @@ export function projectBrokenSwim(
   const pieces = setOf(set);
   const total = snap(pieces.reps.length * pieces.repDistance);
   const { distance: wanted = total } = race === undefined ? {} : fieldsOf(race, 'The race');
-  const distance = numberOf(wanted, 'The race distance', { above: 0, max: 1e9 });
+  const distance = distanceOf(wanted, 'The race distance');
   const swum = hundredths(sumOf(pieces.reps.map((rep) => finishOf(rep).time)));
   const backHalf = backHalfEstimate(pieces, distance, []);
   return {

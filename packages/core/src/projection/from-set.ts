@@ -1,7 +1,7 @@
 import { cautionsWhere } from '../caution.js';
-import { fieldsOf, numberOf } from '../check.js';
+import { fieldsOf } from '../check.js';
 import { convertDistance } from '../course/convert-distance.js';
-import { type Pool, poolOf } from '../course/pool.js';
+import { distanceOf, type Pool, poolOf } from '../course/pool.js';
 import { type SwumSet, setOf } from '../sets/swum-set.js';
 import { finishOf } from '../splits/splits.js';
 import { sumOf } from '../statistics.js';
@@ -50,7 +50,7 @@ export interface SetProjection extends Estimate {
 export function projectFromSet(set: SwumSet, race: Race): SetProjection {
   const swum = setOf(set);
   const { distance, pool } = fieldsOf(race, 'The race');
-  const length = numberOf(distance, 'The race distance', { above: 0, max: 1e9 });
+  const length = distanceOf(distance, 'The race distance');
   const racePool = pool === undefined ? swum.pool : poolOf(pool, "The race's pool");
   const inSetUnit = convertDistance(length, racePool.unit, swum.pool.unit);
   const differs = racePool.length !== swum.pool.length || racePool.unit !== swum.pool.unit;

@@ -1,6 +1,6 @@
 import type { Caution } from '../caution.js';
 import { fieldsOf } from '../check.js';
-import { compareHalves, type HalfComparison, type Halves } from '../splits/halves.js';
+import { compareHalves, type HalfComparison, type Halves, toleranceOf } from '../splits/halves.js';
 import { finishOf } from '../splits/splits.js';
 import { deviationOf, greatestOf, leastOf, meanOf, sumOf } from '../statistics.js';
 import { type Hundredths, hundredths, nearestHundredth } from '../time/hundredths.js';
@@ -87,12 +87,11 @@ export function readSet(
   const marked = markedHalves(swum);
   const halves = meanHalves(marked);
   const average = meanOf(times);
-  const { evenWithin = nearestHundredth((EVEN * average) / 2) } = fieldsOf(
+  const { evenWithin: wanted = nearestHundredth((EVEN * average) / 2) } = fieldsOf(
     options,
     'The options',
-  ) as {
-    evenWithin?: Hundredths;
-  };
+  );
+  const evenWithin = toleranceOf(wanted);
   const compare = (cut: Halves | null) => cut && compareHalves(cut, { evenWithin });
 
   const reps = halvesOfReps(swum).map((cut, i) => {

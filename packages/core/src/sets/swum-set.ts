@@ -1,5 +1,5 @@
-import { fieldsOf, itemsOf, numberOf } from '../check.js';
-import { type Pool, poolOf, snap } from '../course/pool.js';
+import { fieldsOf, itemsOf } from '../check.js';
+import { distanceOf, type Pool, poolOf, samePlace } from '../course/pool.js';
 import { PacingError } from '../errors.js';
 import { finishOf, type Splits, splitsOf } from '../splits/splits.js';
 import { differenceOf, type Hundredths, hundredths, timeOf } from '../time/hundredths.js';
@@ -21,7 +21,7 @@ export interface SwumSet {
 /** A set out of plain data. */
 export function setOf(value: unknown): SwumSet {
   const { pool, repDistance, reps, sendOff, rest } = fieldsOf(value, 'The set');
-  const distance = snap(numberOf(repDistance, 'The rep distance', { above: 0, max: 1e9 }));
+  const distance = distanceOf(repDistance, 'The rep distance');
   if (sendOff !== undefined && rest !== undefined) {
     const message = 'A set is swum on a send-off or on a fixed rest; give only one of them.';
     throw new PacingError('wrong-shape', message, value);
@@ -42,7 +42,7 @@ export function setOf(value: unknown): SwumSet {
 function repOf(value: unknown, name: string, distance: number): Splits {
   const swim = splitsOf(value, name);
   const end = finishOf(swim).distance;
-  if (end === distance) return swim;
+  if (samePlace(end, distance)) return swim;
   const message = `${name} ends at ${end}, but the set's reps are ${distance}; add its last mark or change the distance.`;
   throw new PacingError('rep-distance-differs', message, value);
 }

@@ -1,4 +1,5 @@
 import { fieldsOf } from '../check.js';
+import { samePlace } from '../course/pool.js';
 import { PacingError } from '../errors.js';
 import {
   differenceOf,
@@ -61,12 +62,12 @@ export function halvesIfMarked(swim: Splits): Halves | null {
   const { marks } = swim;
   const finish = finishOf(swim);
   const halfway = finish.distance / 2;
-  const after = marks.findIndex((mark) => mark.distance >= halfway);
-  const right = marks[after] ?? finish;
-  if (right.distance === halfway) return cut(right.time, finish.time, false);
+  const there = marks.find((mark) => samePlace(mark.distance, halfway));
+  if (there !== undefined) return cut(there.time, finish.time, false);
 
-  const left = marks[after - 1];
-  if (left === undefined) return null;
+  const after = marks.findIndex((mark) => mark.distance > halfway);
+  const [left, right] = [marks[after - 1], marks[after]];
+  if (left === undefined || right === undefined) return null;
   // Multiply first, divide once: whole numbers stay exact, so a tie is seen as a tie.
   const run = (halfway - left.distance) * (right.time - left.time);
   return cut(left.time + run / (right.distance - left.distance), finish.time, true);
@@ -105,12 +106,16 @@ export function compareHalves(
   const { evenWithin = 0 } = fieldsOf(options, 'The options');
   const a = timeOf(first, 'The first half');
   const b = timeOf(second, 'The second half');
-  const tolerance = differenceOf(evenWithin, 'The tolerance');
-  if (tolerance < 0) {
-    throw new PacingError('out-of-range', 'The tolerance must be zero or more.', evenWithin);
-  }
+  const tolerance = toleranceOf(evenWithin);
   const difference = hundredths(b - a);
   const even = Math.abs(difference) <= tolerance;
   const verdict = even ? 'even' : difference < 0 ? 'negative' : 'positive';
   return { difference, ratio: b / a, verdict };
+}
+
+/** The largest difference still called even, out of plain data. */
+export function toleranceOf(value: unknown): Hundredths {
+  const tolerance = differenceOf(value, 'The tolerance');
+  if (tolerance >= 0) return tolerance;
+  throw new PacingError('out-of-range', 'The tolerance must be zero or more.', value);
 }

@@ -1,5 +1,4 @@
-import { numberOf } from '../check.js';
-import { snap } from '../course/pool.js';
+import { distanceOf, samePlace, snap } from '../course/pool.js';
 import { PacingError } from '../errors.js';
 import { type Hundredths, hundredths } from '../time/hundredths.js';
 import { finishOf, type Splits, splitsOf } from './splits.js';
@@ -10,7 +9,8 @@ import { finishOf, type Splits, splitsOf } from './splits.js';
  * @param splits - The swim; distances in the pool's unit, times in hundredths of a second.
  * @param every - The stretch of a lap in the pool's unit; from each mark to the next unless given.
  * @returns The lap times in hundredths of a second; they add up to the swim's time exactly.
- * @throws {@link PacingError} `no-mark-there` where a lap would end between two marks;
+ * @throws {@link PacingError} `no-mark-there` where a lap would end between two marks or beyond
+ *   the finish;
  *   `out-of-range`; `wrong-shape` and the codes of {@link splitsFromMarks} where the swim is none.
  * @example
  * const swim = splitsFromLaps(50, [2810, 3045, 3120, 3055].map(hundredths));
@@ -23,25 +23,19 @@ export function lapsOf(splits: Splits, every?: number): readonly Hundredths[] {
 }
 
 function timesAt(swim: Splits, every: number): readonly Hundredths[] {
-  const finish = finishOf(swim).distance;
-  const step = numberOf(every, 'The distance of a lap', { above: 0, max: finish });
+  const step = distanceOf(every, 'The distance of a lap');
   const times: Hundredths[] = [];
-  let wanted = snap(step);
   for (const mark of swim.marks) {
-    if (mark.distance < wanted) continue;
-    if (mark.distance > wanted) throw noMark(wanted, splitsHint(swim), swim);
-    times.push(mark.time);
-    wanted = snap(step * (times.length + 1));
+    const wanted = every * (times.length + 1); // not of the snapped lap: three of 33⅓ are 100
+    if (samePlace(mark.distance, wanted)) times.push(mark.time);
+    else if (mark.distance > wanted) throw noMark(`has no mark at ${snap(wanted)}`, swim);
   }
-  if (snap(step * times.length) !== finish) throw noMark(wanted, splitsHint(swim), swim);
-  return times;
+  const finish = finishOf(swim).distance;
+  if (samePlace(every * times.length, finish)) return times;
+  throw noMark(`is ${finish} long, no whole number of laps of ${step}`, swim);
 }
 
-const splitsHint = (swim: Splits): string =>
-  swim.marks.length > 1
-    ? `choose laps that end at marks, such as ${swim.marks[0]?.distance}`
-    : 'add it';
-
-function noMark(distance: number, hint: string, swim: Splits): PacingError {
-  return new PacingError('no-mark-there', `The swim has no mark at ${distance}; ${hint}.`, swim);
+function noMark(why: string, swim: Splits): PacingError {
+  const message = `The swim ${why}; choose laps that end at its marks.`;
+  return new PacingError('no-mark-there', message, swim);
 }

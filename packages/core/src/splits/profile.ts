@@ -1,9 +1,9 @@
-import { snap } from '../course/pool.js';
+import { samePlace } from '../course/pool.js';
 import { PacingError } from '../errors.js';
 import { deviationOf, greatestOf, leastOf, meanOf, sumOf } from '../statistics.js';
 import type { Hundredths } from '../time/hundredths.js';
 import { lapsOf } from './laps.js';
-import { type Splits, splitsOf } from './splits.js';
+import { finishOf, type Splits, splitsOf } from './splits.js';
 
 /** How a swim's effort was spread over its laps. */
 export interface PacingProfile {
@@ -86,12 +86,11 @@ export function pacingProfile(splits: Splits, every?: number): PacingProfile {
   };
 }
 
-function requireEven({ marks }: Splits): void {
-  const every = marks[0]?.distance ?? 0;
-  const uneven = marks.findIndex((mark, i) => mark.distance !== snap(every * (i + 1)));
-  if (uneven < 0) return;
-  const message = `Lap ${uneven + 1} is not as long as the first; choose one lap length for all.`;
-  throw new PacingError('laps-uneven', message, marks);
+function requireEven(swim: Splits): void {
+  const every = finishOf(swim).distance / swim.marks.length;
+  if (swim.marks.every(({ distance }, i) => samePlace(distance, every * (i + 1)))) return;
+  const message = 'The marks are not evenly spaced; choose one lap length that ends at marks.';
+  throw new PacingError('laps-uneven', message, swim);
 }
 
 /** Slope of the straight line through laps numbered one by one. */

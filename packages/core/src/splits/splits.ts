@@ -1,5 +1,5 @@
-import { fieldsOf, itemsOf, numberOf } from '../check.js';
-import { snap } from '../course/pool.js';
+import { fieldsOf, itemsOf } from '../check.js';
+import { distanceOf, snap } from '../course/pool.js';
 import { PacingError } from '../errors.js';
 import { type Hundredths, hundredths, timeOf } from '../time/hundredths.js';
 
@@ -46,7 +46,7 @@ export function splitsFromMarks(marks: readonly Mark[]): Splits {
     const name = `Mark ${checked.length + 1}`;
     const { distance, time } = fieldsOf(item, name);
     const mark = {
-      distance: snap(numberOf(distance, `${name}'s distance`, { above: 0, max: 1e9 })),
+      distance: distanceOf(distance, `${name}'s distance`),
       time: timeOf(time, `${name}'s time`),
     };
     if (mark.distance <= last.distance || mark.time <= last.time) {
@@ -96,10 +96,10 @@ export function splitsFromLaps(every: number, laps: readonly Hundredths[]): Spli
  * splitsFromCumulative(50, [3150, 6500].map(hundredths)).marks.length; // => 2
  */
 export function splitsFromCumulative(every: number, times: readonly Hundredths[]): Splits {
-  const step = numberOf(every, 'The distance of a lap', { above: 0, max: 1e9 });
+  distanceOf(every, 'The distance of a lap');
   return splitsFromMarks(
     itemsOf(times, 'The times').map((time, i) => ({
-      distance: snap(step * (i + 1)),
+      distance: snap(every * (i + 1)), // not of the snapped lap: three of 33⅓ are 100
       time: time as Hundredths, // checked by splitsFromMarks
     })),
   );

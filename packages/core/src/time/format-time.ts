@@ -14,14 +14,16 @@ const two = (n: number): string => String(n).padStart(2, '0');
 /**
  * Writes a time the way results are printed: `33.50`, `1:05.30`, `16:46.60`, `1:02:03.45`.
  *
- * What it writes, {@link parseTime} reads back as the same time. That is why a time from 1.00 to
- * 9.99 s is written `0:05.30`: `5.30` alone could also be five and a half minutes. A signed
- * difference is never a clock time, so `+5.30` needs no such care. The minus is a true one (−).
+ * What it writes with two decimals, {@link parseTime} reads back as the same time, up to 1000 hours.
+ * That is why a time from 1.00 to 9.99 s is written `0:05.30`: `5.30` alone could also be five and a
+ * half minutes. A signed difference is never a clock time, so `+5.30` needs no such care. The minus
+ * is a true one (−).
  *
  * @param t - A time or a difference, in hundredths of a second.
  * @param options - `decimals`: digits after the point, a count; `signed`: whether to write a plus.
  * @returns The time as text.
- * @throws {@link PacingError} `not-a-time`, `unknown-choice` for other decimals.
+ * @throws {@link PacingError} `not-a-time`; `unknown-choice` for other decimals; `wrong-shape` where
+ *   the options are no object.
  * @example
  * formatTime(hundredths(100660)); // => '16:46.60'
  * @example
@@ -32,7 +34,7 @@ const two = (n: number): string => String(n).padStart(2, '0');
 export function formatTime(t: Hundredths, options: FormatTimeOptions = {}): string {
   const time = differenceOf(t, 'The time');
   const { decimals: wanted = 2, signed = false } = fieldsOf(options, 'The options');
-  const decimals = Number(choiceOf(String(wanted), ['0', '1', '2'], 'The decimals'));
+  const decimals = choiceOf(wanted, [0, 1, 2], 'The decimals');
 
   const step = 10 ** (2 - decimals);
   const units = nearestHundredth(Math.abs(time) / step); // counts of a second, a tenth or a hundredth

@@ -1,8 +1,14 @@
 import { textOf } from '../check.js';
 import { attempt, PacingError, type Result } from '../errors.js';
 import { show } from '../show.js';
-import { differenceOf, type Hundredths, nearestHundredth } from './hundredths.js';
-import { fromSeconds } from './seconds.js';
+import { differenceOf, type Hundredths, hundredths, nearestHundredth } from './hundredths.js';
+
+const NUMBER = '(\\d+(?:[.,]\\d+)?)';
+const WHOLE = new RegExp(`^([+−-]?)PT(?:${NUMBER}H)?(?:${NUMBER}M)?(?:${NUMBER}S)?$`);
+/** As far as a text can be read: the same, unfinished, a fraction only on the last part. */
+const START =
+  /^[+−-]?(?:P(?:T(?:\d+[.,]\d+H|(?:\d+H)?(?:\d+[.,]\d+M|(?:\d+M)?(?:\d+(?:[.,]\d+)?S|\d+[.,]?\d*)?)?)?)?)?/;
+const LONGEST = 64; // characters; keeps a pasted novel cheap
 
 /**
  * Writes a time as an ISO 8601 duration, for programs.
@@ -30,26 +36,32 @@ export function formatIsoDuration(t: Hundredths): string {
  *
  * @param text - The duration, such as `PT16M46.6S`.
  * @returns The time in hundredths of a second, to the nearest.
- * @throws {@link PacingError} `time-unreadable`; `too-large`; `wrong-shape` where it is no text.
+ * @throws {@link PacingError} `time-unreadable`, with the position of the first character that could
+ *   not be read; `too-large`; `wrong-shape` where it is no text.
  * @example
  * parseIsoDuration('PT1H2M3,45S'); // => 372345
  * @see ISO 8601-1:2019, durations (from memory).
  */
 export function parseIsoDuration(text: string): Hundredths {
-  const digits = '(\\d+(?:[.,]\\d+)?)';
-  const form = new RegExp(`^([+−-]?)PT(?:${digits}H)?(?:${digits}M)?(?:${digits}S)?$`);
-  const whole = textOf(text, 'A duration');
-  const parts = whole.length > 64 ? null : form.exec(whole);
-  const given = parts?.slice(2).filter((part) => part !== undefined) ?? [];
-  if (parts === null || given.length === 0 || given.slice(0, -1).some((n) => /[.,]/.test(n))) {
-    const message = `${show(whole)} is no duration of hours, minutes and seconds; write one like PT16M46.6S.`;
-    throw new PacingError('time-unreadable', message, text, 0);
+  const written = textOf(text, 'A duration').slice(0, LONGEST + 1);
+  const [, sign = '', hours, minutes, seconds] = WHOLE.exec(written) ?? [];
+  const given = [hours, minutes, seconds].filter((part) => part !== undefined);
+  const broken = given.slice(0, -1).some((part) => /[.,]/.test(part)); // PT1.5H3M
+  if (given.length === 0 || broken || written.length > LONGEST) {
+    const message = `${show(text)} is no duration of hours, minutes and seconds; write one like PT16M46.6S.`;
+    const [read = ''] = START.exec(written) ?? [];
+    throw new PacingError('time-unreadable', message, text, Math.min(read.length, LONGEST));
   }
-  const [hours, minutes, seconds] = parts.slice(2).map((n) => Number((n ?? '0').replace(',', '.')));
   const total = nearestHundredth(
-    (hours ?? 0) * 360_000 + (minutes ?? 0) * 6_000 + fromSeconds(seconds ?? 0),
+    inHundredths(hours, 360_000) + inHundredths(minutes, 6_000) + inHundredths(seconds, 100),
   );
-  return parts[1] === '' || parts[1] === '+' ? total : nearestHundredth(-total);
+  return sign === '' || sign === '+' ? total : hundredths(-total);
+}
+
+/** The digits as one whole number, multiplied, then divided once: a written tie stays a tie. */
+function inHundredths(number = '0', unit: number): number {
+  const [whole = '', fraction = ''] = number.split(/[.,]/);
+  return (Number(whole + fraction) * unit) / 10 ** fraction.length;
 }
 
 /**

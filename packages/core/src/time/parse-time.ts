@@ -1,6 +1,6 @@
-import { textOf } from '../check.js';
 import { attempt, PacingError, type Result } from '../errors.js';
 import { show } from '../show.js';
+import { foldSigns, LONGEST } from './fold-signs.js';
 import { formatTime } from './format-time.js';
 import type { Hundredths } from './hundredths.js';
 import { timeReadings } from './time-readings.js';
@@ -16,8 +16,8 @@ import { timeReadings } from './time-readings.js';
  *
  * @param text - What was typed.
  * @returns The time in hundredths of a second.
- * @throws {@link PacingError} `time-unreadable`, with the position of the first character that no
- *   time contains; `time-ambiguous`; `wrong-shape` where it is no text.
+ * @throws {@link PacingError} `time-unreadable`, with the position where reading fails;
+ *   `time-ambiguous`; `wrong-shape` where it is no text.
  * @example
  * parseTime('16:46.6'); // => 100660
  * @example
@@ -47,29 +47,44 @@ export function safeParseTime(text: string): Result<Hundredths> {
   return attempt(() => parseTime(text));
 }
 
-function unreadable(input: string): PacingError {
-  const text = textOf(input, 'A time');
+const HOW = 'write one like 33.50 or 1:05.3';
+
+/** What goes wrong where, on folded signs; the match begins where reading fails. */
+const SLIPS: readonly (readonly [RegExp, (found: string) => string])[] = [
+  [/[^\d :.,+-]/, () => `is no time; ${HOW}`],
+  [
+    /(?<=:)[6-9]\d(?!\d)|(?<=[.,])[6-9]\d(?=[:.,])/,
+    (found) => `has ${found} where at most 59 can stand; write it again`,
+  ],
+  [/(?<=:)(?!\d\d(?!\d))/, () => 'needs two digits after each colon, like 1:05'],
+  [
+    /(?<=[.,]\d\d)\d+(?!.*[:.,])/,
+    () => 'has a third decimal, which official timing does not use; drop it',
+  ],
+  [/(?<=\d) +(?=\d)/, () => `has a blank between two digits; ${HOW}`],
+];
+
+function unreadable(text: string): PacingError {
   const fail = (message: string, position: number) =>
     new PacingError('time-unreadable', message, text, position);
-  const blanks = text.length - text.trimStart().length;
-
-  if (text.trim() === '') return fail('A time is missing; write one like 33.50 or 1:05.3.', 0);
-  if (/^\s*(NT|NS|DNS|DQ|DSQ|DNF|SCR)\s*$/i.test(text)) {
+  if (text.length > LONGEST) {
+    return fail(`A time has at most ${LONGEST} characters, not ${text.length}; ${HOW}.`, LONGEST);
+  }
+  const signs = foldSigns(text);
+  if (signs.trim() === '') return fail(`A time is missing; ${HOW}.`, 0);
+  const blanks = signs.length - signs.trimStart().length;
+  if (/^(NT|NS|DNS|DQ|DSQ|DNF|SCR)$/i.test(signs.trim())) {
     return fail(`${show(text)} says that there is no time; leave it out.`, blanks);
   }
-  const strange = text.slice(0, 64).search(/[^\d\s:.,+\-−'"]/u);
-  if (strange >= 0) {
-    return fail(`${show(text)} is no time; write one like 33.50 or 1:05.3.`, strange);
-  }
-  const beyond = /[:.,]([6-9]\d)/.exec(text);
-  if (beyond !== null && /:/.test(text)) {
-    const message = `${show(text)} has ${beyond[1]} where at most 59 can stand; write it again.`;
-    return fail(message, beyond.index + 1);
-  }
-  const third = /[.,]\d\d(\d)/.exec(text);
-  if (third !== null) {
-    const message = `${show(text)} has a third decimal, which official timing does not use; drop it.`;
-    return fail(message, third.index + 3);
-  }
-  return fail(`${show(text)} is no time; write one like 33.50 or 1:05.3.`, blanks);
+
+  const body = signs
+    .replaceAll("'", ':')
+    .replaceAll('"', '.')
+    .replace(/(?:s|sec) *$/i, '');
+  const slips = SLIPS.flatMap(([pattern, say]) => {
+    const found = pattern.exec(body);
+    return found === null ? [] : [{ at: found.index, says: say(found[0]) }];
+  });
+  const first = slips.sort((a, b) => a.at - b.at)[0] ?? { at: blanks, says: `is no time; ${HOW}` };
+  return fail(`${show(text)} ${first.says}.`, first.at);
 }

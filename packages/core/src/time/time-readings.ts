@@ -1,4 +1,5 @@
 import { fieldsOf, textOf } from '../check.js';
+import { foldSigns, LONGEST } from './fold-signs.js';
 import { differenceOf, type Hundredths, hundredths } from './hundredths.js';
 
 /** The fastest and slowest time that make sense for what is being read. */
@@ -9,14 +10,12 @@ export interface TimeWindow {
   readonly to: Hundredths;
 }
 
-const LONGEST = 64; // nobody writes a time in more characters; keeps a pasted novel cheap
-
 /**
  * Every time a coach could mean by what was typed, likeliest first.
  *
  * Digits alone are deck shorthand, and often more than one time: `105` is most likely 1:05.00, but
  * may be 10.50, 1.05 or 105 seconds. A point may stand for the colon a keypad lacks: `1.05` is
- * 1:05.00 or 1.05. An empty list says that the text is no time at all.
+ * 1:05.00 or 1.05. An empty list says that the text is no time (or none that makes sense).
  *
  * @param text - What was typed.
  * @param within - Keeps only readings from the fastest to the slowest time that makes sense, in
@@ -29,7 +28,8 @@ const LONGEST = 64; // nobody writes a time in more characters; keeps a pasted n
  * timeReadings('105', { from: hundredths(5000), to: hundredths(9000) }); // => [6500]
  */
 export function timeReadings(text: string, within?: TimeWindow): readonly Hundredths[] {
-  const readings = allReadings(tidy(textOf(text, 'A time')));
+  const written = textOf(text, 'A time');
+  const readings = written.length > LONGEST ? [] : allReadings(tidy(foldSigns(written)));
   if (within === undefined) return readings;
   const window = fieldsOf(within, 'The window');
   const from = differenceOf(window['from'], 'The fastest time');
@@ -37,16 +37,13 @@ export function timeReadings(text: string, within?: TimeWindow): readonly Hundre
   return readings.filter((time) => time >= from && time <= to);
 }
 
-/** Folds the ways of writing one sign into one: odd dashes, primes, wide digits, blanks, a unit. */
-function tidy(text: string): string {
-  if (text.length > LONGEST) return '';
-  return text
-    .normalize('NFKC')
-    .replace(/[\s\u200b-\u200f\u202a-\u202e\u2060\ufeff]/g, '')
-    .replace(/[‐‑‒–—−]/g, '-')
-    .replace(/''|′′|[“”„]/g, '"')
-    .replace(/['’‘′´`]/g, ':')
-    .replace(/^(.+?)(?:"|s|sec)$/i, '$1')
+/** Takes out blanks and a unit; a blank between two digits stays, as it could part two times. */
+function tidy(signs: string): string {
+  return signs
+    .replace(/ +(?![\d ])|(?<![\d ]) +/g, '')
+    .replaceAll("''", '"')
+    .replaceAll("'", ':')
+    .replace(/(?:"|s|sec)$/i, '')
     .replaceAll('"', '.');
 }
 

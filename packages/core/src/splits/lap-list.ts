@@ -1,0 +1,41 @@
+import { attempt } from '../errors.js';
+import type { Hundredths } from '../time/hundredths.js';
+import { type Splits, splitsFromMarks } from './splits.js';
+
+/** A lap on its own, so that it can be judged, changed, cut in two or joined to the next. */
+export interface Lap {
+  /** In the pool's unit. */
+  readonly distance: number;
+  /** In hundredths of a second. */
+  readonly time: number;
+}
+
+/** The laps of a checked swim, from mark to mark. */
+export function lapList({ marks }: Splits): readonly Lap[] {
+  return marks.map((mark, i) => ({
+    distance: mark.distance - (marks[i - 1]?.distance ?? 0),
+    time: mark.time - (marks[i - 1]?.time ?? 0),
+  }));
+}
+
+/** The swim of these laps, or null where they make none: a lap of no time, a sum too large. */
+export function swimOf(laps: readonly Lap[]): Splits | null {
+  let distance = 0;
+  let time = 0;
+  const marks = laps.map((lap) => ({
+    distance: (distance += lap.distance),
+    time: (time += lap.time) as Hundredths, // checked by splitsFromMarks
+  }));
+  const swim = attempt(() => splitsFromMarks(marks));
+  return swim.ok ? swim.value : null;
+}
+
+/** The laps with some of them, from one on, replaced by others. */
+export function replaceLaps(
+  laps: readonly Lap[],
+  from: number,
+  count: number,
+  ...by: readonly Lap[]
+): readonly Lap[] {
+  return [...laps.slice(0, from), ...by, ...laps.slice(from + count)];
+}
