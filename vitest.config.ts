@@ -28,6 +28,7 @@ export default defineConfig({
         test: {
           name: 'package',
           include: ['tests/package/**/*.test.ts'],
+          globalSetup: ['tests/package/pack.ts'],
           testTimeout: 240_000,
           hookTimeout: 240_000,
         },
