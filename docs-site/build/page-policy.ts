@@ -9,24 +9,24 @@ const all = (html: string, pattern: RegExp) => [
 ];
 
 /**
- * Completes the policy in each built page. Astro hashes the scripts and styles that it bundles; the
- * theme's few inline scripts and style attributes pass it by and would be refused, so their hashes
- * are added here, and nothing is allowed that does not stand in the page itself.
+ * Completes the policy in each built page. Astro hashes the scripts and styles that it bundles; a few
+ * inline ones of the theme and of components pass it by and would be refused, so their hashes are
+ * added here. Nothing is allowed that does not stand in the page itself.
  */
 export function withInlineHashes(html: string): string {
   const scripts = all(html, /<script(?![^>]*\bsrc=)[^>]*>([\s\S]*?)<\/script>/g);
+  const styles = all(html, /<style[^>]*>([\s\S]*?)<\/style>/g);
   const attributes = all(html, /\sstyle="([^"]*)"/g);
+  const add = (policy: string, directive: string, hashes: readonly string[]) =>
+    policy.replace(new RegExp(`${directive} [^;]*`), (list) =>
+      [list.trim(), ...hashes.filter((source) => !list.includes(source))].join(' '),
+    );
   return html.replace(
     /(<meta http-equiv="content-security-policy" content=")([^"]*)/,
-    (_, tag, policy) => {
-      const missing = scripts.filter((source) => !policy.includes(source)).join(' ');
-      const withScripts = policy.replace(
-        /script-src [^;]*/,
-        (list: string) => `${list} ${missing}`,
-      );
-      const styleAttributes =
-        attributes.length > 0 ? `'unsafe-hashes' ${attributes.join(' ')}` : "'none'";
-      return `${tag}${withScripts.replace(/;?\s*$/, '')}; style-src-attr ${styleAttributes};`;
+    (_, tag: string, policy: string) => {
+      const whole = add(add(policy, 'script-src', scripts), 'style-src', styles);
+      const onTags = attributes.length > 0 ? `'unsafe-hashes' ${attributes.join(' ')}` : "'none'";
+      return `${tag}${whole.replace(/;?\s*$/, '')}; style-src-attr ${onTags};`;
     },
   );
 }

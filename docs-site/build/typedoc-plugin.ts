@@ -14,7 +14,7 @@ const sourceOf = (name: Reflection) =>
 
 /** Addresses say the floor and the name: `splits/halvesof`; a type's have `types/` between them. */
 class FloorRouter extends MemberRouter {
-  protected override getIdealBaseName(name: Reflection): string {
+  override getIdealBaseName(name: Reflection): string {
     const isType = name.kindOf(ReflectionKind.Interface | ReflectionKind.TypeAlias);
     return [floorOf(sourceOf(name)).folder, isType ? 'types' : '', name.name]
       .filter(Boolean)
@@ -36,13 +36,14 @@ export function load(app: Application): void {
     }
   });
 
-  app.renderer.on(MarkdownPageEvent.BEGIN, (page: MarkdownPageEvent) => {
-    const title = page.model?.isProject() ? 'Every public name' : page.model?.name;
+  app.renderer.on(MarkdownPageEvent.BEGIN, (event) => {
+    const page = event as MarkdownPageEvent<Reflection>;
+    const title = page.model.isProject() ? 'Every public name' : page.model.name;
     page.frontmatter = { title, ...page.frontmatter };
   });
 
-  app.renderer.on(MarkdownPageEvent.END, (page: MarkdownPageEvent) => {
-    page.contents = page.contents?.replace(
+  app.renderer.on(MarkdownPageEvent.END, (page) => {
+    page.contents = (page.contents ?? '').replace(
       /\]\((\/api\/[^)#]*?)(?:index)?\.md(#[^)]*)?\)/g,
       (_link, path: string, anchor = '') => `](${path.replace(/\/?$/, '/')}${anchor})`,
     );

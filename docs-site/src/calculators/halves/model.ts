@@ -1,0 +1,144 @@
+import {
+  compareHalves,
+  distanceAt,
+  formatTime,
+  type HalfComparison,
+  type Halves,
+  type Hundredths,
+  halvesOf,
+  isPacingError,
+  LCM,
+  type PacingProfile,
+  type Pool,
+  pacingProfile,
+  SCM,
+  SCY,
+  type Splits,
+  splitsFromCumulative,
+  splitsFromLaps,
+} from 'backhalf';
+import { queryOf, type Shape } from '~/ui/address';
+import { readCountText } from '~/ui/count-text';
+import { readTimesText, type TimesText } from '~/ui/times-text';
+import { signedPercent, slowerOrFaster } from '~/ui/wording';
+
+export type HalvesFields = Readonly<
+  Record<'pool' | 'length' | 'unit' | 'every' | 'kind' | 'start' | 'times', string>
+>;
+
+export const shape: Shape<HalvesFields> = {
+  pool: ['25yd', '25m', '50m', 'other'],
+  length: 'any',
+  unit: ['m', 'yd'],
+  every: ['1', '2', '4'],
+  kind: ['laps', 'running'],
+  start: ['dive', 'push'],
+  times: 'any',
+};
+
+const pools: Readonly<Record<string, Pool>> = { '25yd': SCY, '25m': SCM, '50m': LCM };
+
+/** Where these fields stand in the calculator on its own page. */
+export const addressOf = (fields: HalvesFields): string =>
+  `/calculators/halves/?${queryOf(fields)}`;
+
+export interface HalvesView {
+  readonly pool: Pool | null;
+  readonly lengthError: string | null;
+  /** How far apart two times are, in the pool's unit. */
+  readonly every: number;
+  readonly reading: TimesText;
+  readonly timesErrors: readonly string[];
+  /** None while something is still wrong. */
+  readonly result: HalvesResult | null;
+}
+
+export interface HalvesResult {
+  readonly swim: Splits;
+  readonly halves: Halves;
+  readonly comparison: HalfComparison;
+  /** None under three laps. */
+  readonly profile: PacingProfile | null;
+  /** The result in one sentence. */
+  readonly sentence: string;
+  readonly cautions: readonly string[];
+}
+
+/** From what stands in the fields to all that is shown. */
+export function viewOf(fields: HalvesFields): HalvesView {
+  const { pool, error: lengthError } = poolOf(fields);
+  const every = pool === null ? 25 : distanceAt(pool, Number(fields.every));
+  const running = fields.kind === 'running';
+  const reading = readTimesText(fields.times, {
+    label: running ? 'Time' : 'Lap',
+    every,
+    running,
+  });
+  const unread = reading.times.flatMap(({ error }) => error ?? []);
+  const times = reading.times.flatMap(({ time }) => time ?? []);
+  const seen = { pool, lengthError, every, reading };
+
+  if (times.length === 0 && unread.length === 0) {
+    return { ...seen, timesErrors: ['Enter the times of the swim.'], result: null };
+  }
+  if (unread.length > 0 || pool === null) return { ...seen, timesErrors: unread, result: null };
+  try {
+    const swim = running ? splitsFromCumulative(every, times) : splitsFromLaps(every, times);
+    return { ...seen, timesErrors: [], result: resultOf(swim, fields, times) };
+  } catch (error) {
+    if (!isPacingError(error)) throw error;
+    return { ...seen, timesErrors: [error.message], result: null };
+  }
+}
+
+function poolOf(fields: HalvesFields): { pool: Pool | null; error: string | null } {
+  const usual = pools[fields.pool];
+  if (usual !== undefined) return { pool: usual, error: null };
+  const { count, error } = readCountText(fields.length, 'Length of the pool', {
+    least: 5,
+    most: 200,
+    whole: false,
+  });
+  const unit = fields.unit === 'yd' ? 'yd' : 'm';
+  return { pool: count === null ? null : { length: count, unit }, error };
+}
+
+function resultOf(swim: Splits, fields: HalvesFields, times: readonly Hundredths[]): HalvesResult {
+  const halves = halvesOf(swim);
+  const comparison = compareHalves(halves);
+  const profile = times.length < 3 ? null : pacingProfile(swim);
+  const total = formatTime(swim.marks.at(-1)?.time ?? halves.first);
+  return {
+    swim,
+    halves,
+    comparison,
+    profile,
+    sentence: `${total}: second half ${slowerOrFaster(comparison.difference)}, ${verdictWords[comparison.verdict]}.`,
+    cautions: cautionsOf(halves, comparison, fields),
+  };
+}
+
+export const verdictWords = {
+  negative: 'a negative split',
+  even: 'an even split',
+  positive: 'a positive split',
+} as const;
+
+/** Less than this share of a half is within what one swimmer's splits scatter from race to race. */
+const scatter = 0.005;
+
+function cautionsOf(
+  { interpolated }: Halves,
+  { ratio }: HalfComparison,
+  { start }: HalvesFields,
+): readonly string[] {
+  const near = Math.abs(ratio - 1) < scatter;
+  return [
+    start === 'dive' &&
+      'The first half holds the dive: with even effort it comes out faster, so a small positive split may be even swimming.',
+    near &&
+      `The halves differ by ${signedPercent(ratio - 1).replace(/^[+−]/, '')} %. One swimmer’s splits scatter by more than that from race to race: read it as even.`,
+    interpolated &&
+      'No time was taken at halfway, so it was read off a straight line between the times around it.',
+  ].filter((sentence) => sentence !== false);
+}

@@ -1,0 +1,14 @@
+export { AddressNotice } from './AddressNotice';
+export { ChoiceField } from './ChoiceField';
+export { CountField } from './CountField';
+export { ErrorSummary, type Problem } from './ErrorSummary';
+export { Figure } from './Figure';
+export { NumberTable, type TableRow } from './NumberTable';
+export { OpenInCalculator } from './OpenInCalculator';
+export { Cautions, type Figured, ResultCard } from './ResultCard';
+export { Safety } from './Safety';
+export { ShareBar } from './ShareBar';
+export { SplitChart } from './SplitChart';
+export { SplitTable, splitRows } from './SplitTable';
+export { TimeField } from './TimeField';
+export { TimesField } from './TimesField';

@@ -1,0 +1,73 @@
+import { type Signal, useSignal } from '@preact/signals';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { type Fields, queryOf, readQuery, type Shape, throttled } from './address';
+
+export interface Form<F extends Fields> {
+  readonly fields: Signal<F>;
+  /** What the address held and could not be used, in sentences. */
+  readonly addressProblems: Signal<readonly string[]>;
+  set<K extends keyof F>(name: K, text: F[K]): void;
+  replace(fields: F): void;
+}
+
+/**
+ * A calculator's fields. It wakes with what the server drew, then takes what the address holds or
+ * what was typed before it woke. Only a calculator on a page of its own (`ownPage`) writes the
+ * address: two examples on one page would fight over it.
+ */
+export function useForm<F extends Fields>(
+  id: string,
+  initial: F,
+  shape: Shape<F>,
+  ownPage: boolean,
+): Form<F> {
+  const fields = useSignal(initial);
+  const addressProblems = useSignal<readonly string[]>([]);
+  const typed = useRef<Partial<F> | null>(null);
+  if (typed.current === null) typed.current = typedBefore<F>(id, initial);
+
+  const write = useMemo(
+    () =>
+      throttled((now: F) => {
+        try {
+          history.replaceState(history.state, '', `?${queryOf(now)}${location.hash}`);
+        } catch {
+          // The browser says it is too much; the next change writes it.
+        }
+      }),
+    [],
+  );
+  const replace = (now: F) => {
+    fields.value = now;
+    if (ownPage) write(now);
+  };
+
+  useEffect(() => {
+    const reading = ownPage ? readQuery(location.search, initial, shape) : null;
+    if (reading !== null) {
+      fields.value = reading.fields;
+      addressProblems.value = reading.problems;
+    }
+    if (Object.keys(typed.current ?? {}).length > 0) {
+      replace({ ...fields.value, ...typed.current });
+    }
+  }, []);
+
+  return {
+    fields,
+    addressProblems,
+    replace,
+    set: (name, text) => replace({ ...fields.value, [name]: text }),
+  };
+}
+
+/** What stands in the page's fields and differs from what the server wrote there. */
+function typedBefore<F extends Fields>(id: string, initial: F): Partial<F> {
+  if (typeof document === 'undefined') return {};
+  const form = document.getElementById(id)?.querySelector('form');
+  if (!form) return {};
+  const now = [...new FormData(form)].filter(
+    ([name, text]) => typeof text === 'string' && name in initial && text !== initial[name],
+  );
+  return Object.fromEntries(now) as Partial<F>;
+}

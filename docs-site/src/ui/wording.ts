@@ -1,0 +1,18 @@
+import { formatTime, type Hundredths } from 'backhalf';
+
+/** A ratio less one as a signed percentage with one decimal and a true minus: `+0.3`. */
+export function signedPercent(ratio: number): string {
+  const size = (Math.abs(ratio) * 100).toFixed(1);
+  if (Number(size) === 0) return size;
+  return `${ratio < 0 ? '−' : '+'}${size}`;
+}
+
+/** A difference in words and figure: `3.20 slower`, `0.45 faster`, `level`. */
+export function slowerOrFaster(difference: Hundredths): string {
+  if (difference === 0) return 'level';
+  const size = formatTime(difference, { signed: true }).slice(1);
+  return `${size} ${difference < 0 ? 'faster' : 'slower'}`;
+}
+
+/** A distance as it is said: no more decimals than an odd pool needs. */
+export const distanceText = (distance: number): string => String(Math.round(distance * 100) / 100);
