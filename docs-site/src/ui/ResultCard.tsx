@@ -29,7 +29,7 @@ interface Props {
 export function ResultCard(props: Props) {
   const { headline, beside = [], cautions = [], sentence, waiting, children, working } = props;
   return (
-    <section class="result" aria-label="Result">
+    <div class="result">
       <Status sentence={headline === null ? (waiting ?? '') : sentence} />
       {headline === null ? (
         <p class="waiting">{waiting}</p>
@@ -57,7 +57,7 @@ export function ResultCard(props: Props) {
           )}
         </>
       )}
-    </section>
+    </div>
   );
 }
 

@@ -24,17 +24,15 @@ const steps = [0.0025, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10];
 /** Laps against their own mean, faster higher. The table beside it holds the same figures. */
 export function SplitChart({ swims, names, unit, finding }: Props) {
   const profiles = swims.map((swim) => pacingProfile(swim).againstMean);
-  const widest = Math.max(...profiles.flat().map(Math.abs), 0.0025);
-  const step = steps.find((size) => size * 3 >= widest) ?? widest;
-  const reach = Math.ceil(widest / step) * step;
+  const fastest = Math.min(...profiles.flat(), 0);
+  const slowest = Math.max(...profiles.flat(), 0);
+  const step = steps.find((size) => size * 5 >= slowest - fastest) ?? slowest - fastest;
+  const [from, to] = [Math.floor(fastest / step), Math.max(Math.ceil(slowest / step), 1)];
   const length = Math.max(...swims.map((swim) => swim.marks.at(-1)?.distance ?? 0));
 
   const x = (distance: number) => left + ((right - left) * distance) / length;
-  const y = (ratio: number) => top + ((bottom - top) * (ratio + reach)) / (2 * reach);
-  const ticks = Array.from(
-    { length: Math.round((2 * reach) / step) + 1 },
-    (_, i) => i * step - reach,
-  );
+  const y = (ratio: number) => top + ((bottom - top) * (ratio / step - from)) / (to - from);
+  const ticks = Array.from({ length: to - from + 1 }, (_, i) => (from + i) * step);
   const lines = swims.map((swim, s) =>
     swim.marks.map((mark, i) => ({ x: x(mark.distance), y: y(profiles[s]?.[i] ?? 0) })),
   );
@@ -42,7 +40,7 @@ export function SplitChart({ swims, names, unit, finding }: Props) {
   return (
     <svg class="split-chart" role="img" aria-label={finding} width="100%" height={bottom + 46}>
       <text class="axis-name" x="0" y="16">
-        faster ↑ each lap against the mean lap, %
+        faster ↑ lap against the mean, %
       </text>
       {ticks.map((tick) => (
         <g key={tick} class={Math.abs(tick) < step / 2 ? 'tick mean' : 'tick'}>

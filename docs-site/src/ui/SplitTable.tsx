@@ -38,7 +38,7 @@ export function splitRows(swims: readonly Splits[], names: readonly string[], un
   const against = marks.length < 3 ? null : pacingProfile(swim).againstMean;
   const more = (text: string) => (against === null ? [] : [text]);
   return {
-    columns: [distance, 'Lap', 'Time so far', ...more('Against the mean lap (%)')],
+    columns: [distance, 'Lap', 'Time so far', ...more('Against mean (%)')],
     rows: row((i) => [
       time(laps[0]?.[i]),
       time(marks[i]?.time),

@@ -43,93 +43,95 @@ export default function Calculator({ initial = heat, id = 'halves', ownPage = fa
   return (
     <div class="calculator not-content" id={id}>
       <AddressNotice problems={form.addressProblems.value} />
-      <form onSubmit={(event) => event.preventDefault()}>
-        <ChoiceField
-          id={`${id}-pool`}
-          name="pool"
-          label="Pool"
-          options={poolOptions}
-          value={fields.pool}
-          onValue={(text) => form.set('pool', text)}
-        />
-        {fields.pool === 'other' && (
+      <div class="board">
+        <form onSubmit={(event) => event.preventDefault()}>
+          <ChoiceField
+            id={`${id}-pool`}
+            name="pool"
+            label="Pool"
+            options={poolOptions}
+            value={fields.pool}
+            onValue={(text) => form.set('pool', text)}
+          />
+          {fields.pool === 'other' && (
+            <div class="row">
+              <CountField
+                id={`${id}-length`}
+                name="length"
+                label="Length of the pool"
+                hint="33,33 or 20"
+                parts
+                value={fields.length}
+                onValue={(text) => form.set('length', text)}
+                error={view.lengthError}
+              />
+              <ChoiceField
+                id={`${id}-unit`}
+                name="unit"
+                label="Unit"
+                options={unitOptions}
+                value={fields.unit}
+                onValue={(text) => form.set('unit', text)}
+              />
+            </div>
+          )}
           <div class="row">
-            <CountField
-              id={`${id}-length`}
-              name="length"
-              label="Length of the pool"
-              hint="33,33 or 20"
-              parts
-              value={fields.length}
-              onValue={(text) => form.set('length', text)}
-              error={view.lengthError}
+            <ChoiceField
+              id={`${id}-every`}
+              name="every"
+              label="One time for every"
+              as="list"
+              options={everyOptions(pool)}
+              value={fields.every}
+              onValue={(text) => form.set('every', text)}
             />
             <ChoiceField
-              id={`${id}-unit`}
-              name="unit"
-              label="Unit"
-              options={unitOptions}
-              value={fields.unit}
-              onValue={(text) => form.set('unit', text)}
+              id={`${id}-start`}
+              name="start"
+              label="Start"
+              options={startOptions}
+              value={fields.start}
+              onValue={(text) => form.set('start', text)}
             />
           </div>
+          <ChoiceField
+            id={`${id}-kind`}
+            name="kind"
+            label="The times are"
+            options={kindOptions}
+            value={fields.kind}
+            onValue={(text) => form.set('kind', text)}
+          />
+          <TimesField
+            id={`${id}-times`}
+            name="times"
+            label="Times"
+            hint="Type them, or paste a column or a table. 31.4, 1:05.30, 1.05,3 and 3140 will all do."
+            what={fields.kind === 'running' ? 'time' : 'lap'}
+            value={fields.times}
+            onValue={(text) => form.set('times', text)}
+            reading={view.reading}
+            errors={view.timesErrors}
+          />
+          <div class="actions">
+            <button type="button" class="button quiet" onClick={() => form.replace(heat)}>
+              Show the example
+            </button>
+            <button
+              type="button"
+              class="button quiet"
+              onClick={() => form.replace({ ...fields, times: '' })}
+            >
+              Clear the times
+            </button>
+          </div>
+        </form>
+        {view.result && pool ? (
+          <Result result={view.result} pool={pool} />
+        ) : (
+          <ResultCard headline={null} sentence="" waiting={waitingFor(problems)} />
         )}
-        <div class="row">
-          <ChoiceField
-            id={`${id}-every`}
-            name="every"
-            label="One time for every"
-            as="list"
-            options={everyOptions(pool)}
-            value={fields.every}
-            onValue={(text) => form.set('every', text)}
-          />
-          <ChoiceField
-            id={`${id}-start`}
-            name="start"
-            label="Start"
-            options={startOptions}
-            value={fields.start}
-            onValue={(text) => form.set('start', text)}
-          />
-        </div>
-        <ChoiceField
-          id={`${id}-kind`}
-          name="kind"
-          label="The times are"
-          options={kindOptions}
-          value={fields.kind}
-          onValue={(text) => form.set('kind', text)}
-        />
-        <TimesField
-          id={`${id}-times`}
-          name="times"
-          label="Times"
-          hint="Type them, or paste a column or a table. 31.4, 1:05.30, 1.05,3 and 3140 will all do."
-          what={fields.kind === 'running' ? 'time' : 'lap'}
-          value={fields.times}
-          onValue={(text) => form.set('times', text)}
-          reading={view.reading}
-          errors={view.timesErrors}
-        />
-        <div class="actions">
-          <button type="button" class="button quiet" onClick={() => form.replace(heat)}>
-            Show the example
-          </button>
-          <button
-            type="button"
-            class="button quiet"
-            onClick={() => form.replace({ ...fields, times: '' })}
-          >
-            Clear the times
-          </button>
-        </div>
-      </form>
-      {view.result && pool ? (
-        <Result result={view.result} pool={pool} />
-      ) : (
-        <ResultCard headline={null} sentence="" waiting={waitingFor(problems)} />
-      )}
+      </div>
       <ShareBar href={addressOf(fields)} problems={problems} csv={view.result && csvOf(view)} />
     </div>
   );
