@@ -21,6 +21,7 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/site/**', 'tests/package/**'],
           setupFiles: ['tests/setup.ts'],
+          globalSetup: ['tests/setup.ts'],
         },
       },
       {

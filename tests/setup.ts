@@ -1,8 +1,10 @@
 import fc from 'fast-check';
+import { runs, seed } from './random.js';
 
-// The same numbers in every run unless asked otherwise, so that a red run can be repeated:
-// FC_SEED=… FC_RUNS=… npm test. `npm run test:long` draws a fresh seed.
-const seed = Number(process.env['FC_SEED'] ?? 20260901);
-const numRuns = Number(process.env['FC_RUNS'] ?? 100);
+// The same numbers in every run unless asked otherwise; `npm run test:long` draws a fresh seed.
+fc.configureGlobal({ seed, numRuns: runs });
 
-fc.configureGlobal({ seed, numRuns });
+/** Once for the whole run, as `globalSetup`. */
+export default function announce(): void {
+  console.log(`Properties: ${runs} runs each from seed ${seed} (FC_RUNS, FC_SEED).`);
+}

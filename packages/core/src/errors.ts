@@ -16,8 +16,23 @@
  * - `too-few-laps`: a profile needs more laps than the swim has.
  * - `too-few-reps`: a reading needs more reps than the set has.
  * - `rep-distance-differs`: a rep does not end at the set's rep distance.
+ * - `too-few-lanes`: the lanes do not hold all swimmers.
+ * - `cannot-tell-apart`: two swimmers start together, and no touch says whose it is.
+ * - `too-few-trials`: a fit needs two trials or more.
+ * - `trial-repeated`: two trials are of the same distance.
+ * - `trials-contradict`: a longer trial was swum no slower than a shorter one, or they give an impossible exponent.
+ * - `no-published-factor`: no published factor holds for these pools or this event.
+ * - `gain-missing`: converting by turns needs the gain per turn.
+ * - `current-too-strong`: the water is as fast as the swimmer, or faster.
+ * - `set-unreadable`: the text is no set, from its position on.
+ * - `set-ambiguous`: the text can be read as two sets; the message shows both.
+ * - `set-contradiction`: a set says one thing twice, or two things that cannot both hold.
+ * - `set-incomplete`: a set leaves open a time that is needed.
+ * - `too-many-reps`: a set has more swims than are read.
+ * - `breath-holding`: a set asks for breath-holding, which is not planned.
  */
 export type PacingErrorCode =
+  | 'cannot-tell-apart'
   | 'wrong-shape'
   | 'not-a-time'
   | 'out-of-range'
@@ -32,7 +47,20 @@ export type PacingErrorCode =
   | 'laps-uneven'
   | 'too-few-laps'
   | 'too-few-reps'
-  | 'rep-distance-differs';
+  | 'rep-distance-differs'
+  | 'too-few-lanes'
+  | 'too-few-trials'
+  | 'trial-repeated'
+  | 'trials-contradict'
+  | 'no-published-factor'
+  | 'gain-missing'
+  | 'current-too-strong'
+  | 'set-unreadable'
+  | 'set-ambiguous'
+  | 'set-contradiction'
+  | 'set-incomplete'
+  | 'too-many-reps'
+  | 'breath-holding';
 
 /**
  * The only error this library throws. Branch on `code`; show `message` to a person.
@@ -51,7 +79,7 @@ export class PacingError extends RangeError {
   /** The value that was refused. */
   readonly input: unknown;
   /** For text: the place of the first character that could not be read, counted from 0. */
-  readonly position?: number;
+  declare readonly position?: number; // no field at all where there is no text
 
   /**
    * @param code - What went wrong, as a stable name.
@@ -79,7 +107,11 @@ export class PacingError extends RangeError {
  */
 export function isPacingError(value: unknown): value is PacingError {
   try {
-    return value instanceof Error && value.name === 'PacingError' && 'code' in value;
+    try {
+      return value instanceof Error && value.name === 'PacingError' && 'code' in value;
+    } catch {
+      return false; // a proxy or a getter threw
+    }
   } catch {
     return false; // a proxy or a getter threw
   }

@@ -2,7 +2,8 @@ import { attempt, PacingError, type Result } from '../errors.js';
 import { show } from '../show.js';
 import { foldSigns, LONGEST } from './fold-signs.js';
 import { formatTime } from './format-time.js';
-import type { Hundredths } from './hundredths.js';
+import { type Hundredths, hundredths } from './hundredths.js';
+import { plainTime } from './plain-time.js';
 import { timeReadings } from './time-readings.js';
 
 /**
@@ -24,6 +25,8 @@ import { timeReadings } from './time-readings.js';
  * parseTime('1.05,3'); // => 6530
  */
 export function parseTime(text: string): Hundredths {
+  const plain = typeof text === 'string' ? plainTime(text) : null;
+  if (plain !== null) return hundredths(plain);
   const [reading, ...others] = timeReadings(text);
   if (reading === undefined) throw unreadable(text);
   if (others.length === 0) return reading;

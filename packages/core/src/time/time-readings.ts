@@ -29,7 +29,7 @@ export interface TimeWindow {
  */
 export function timeReadings(text: string, within?: TimeWindow): readonly Hundredths[] {
   const written = textOf(text, 'A time');
-  const readings = written.length > LONGEST ? [] : allReadings(tidy(foldSigns(written)));
+  const readings = written.length > LONGEST ? [] : allReadings(tidy(written));
   if (within === undefined) return readings;
   const window = fieldsOf(within, 'The window');
   const from = differenceOf(window['from'], 'The fastest time');
@@ -38,8 +38,9 @@ export function timeReadings(text: string, within?: TimeWindow): readonly Hundre
 }
 
 /** Takes out blanks and a unit; a blank between two digits stays, as it could part two times. */
-function tidy(signs: string): string {
-  return signs
+function tidy(text: string): string {
+  if (/^[+-]?[\d:.,]+$/.test(text)) return text; // as nearly all texts are
+  return foldSigns(text)
     .replace(/ +(?![\d ])|(?<![\d ]) +/g, '')
     .replaceAll("''", '"')
     .replaceAll("'", ':')
@@ -47,11 +48,17 @@ function tidy(signs: string): string {
     .replaceAll('"', '.');
 }
 
+/** A sign, then groups of digits; the first may be as long as shorthand is, or missing (`:45`). */
+const FORM = /^([+-]?)(\d{0,7})(?:([:.,])(\d\d?))?(?:([:.,])(\d\d?))?(?:([:.,])(\d\d?))?$/;
+
 function allReadings(text: string): readonly Hundredths[] {
-  const [, sign, body = ''] = /^([+-]?)(.*)$/s.exec(text) ?? [];
-  const signed = sign !== '';
-  const counts = /^\d+$/.test(body) ? fromDigits(body) : fromGroups(body, signed);
-  return [...new Set(counts)].map((n) => hundredths(sign === '-' ? -n : n));
+  const parts = FORM.exec(text);
+  if (parts === null) return [];
+  const [, sign, first = '', a = '', second = '', b = '', third = '', c = '', fourth = ''] = parts;
+  const separators = (a + b + c).replaceAll(',', '.');
+  const counts = countsOf(separators, [first, second, third, fourth], sign !== '');
+  const read = counts.length > 1 ? [...new Set(counts)] : counts; // 000 is one time in four ways
+  return read.map((n) => hundredths(sign === '-' ? -n : n));
 }
 
 /** Hours, minutes, seconds and the digits after the point, as hundredths. */
@@ -101,20 +108,28 @@ function fromDigits(digits: string): readonly number[] {
   }
 }
 
-/** `1:05.3`, `1.05,30`, `65.3`, `1646.6`: groups of digits between separators. */
-function fromGroups(text: string, signed: boolean): readonly number[] {
-  if (!/^(\d{1,4}|(?=:))([:.,]\d{1,2}){1,3}$/.test(text)) return [];
-  const colons = text.replace(/[^:]/g, '').length;
-  if (!/^[^.,]*:[^:]*$/.test(text) && colons > 0) return []; // a colon after a point
-  const [first = '', second = '', third = '', fourth] = text.split(/[:.,]/);
-  const groups = text.split(/[:.,]/).length;
-
-  if (groups === 2 && colons === 0) return fromDecimal(first, second, signed);
+/** `1:05.3`, `1.05,30`, `65.3`, `1646.6`, `105`: what groups mean, by what stands between them. */
+function countsOf(
+  separators: string,
+  [first, second, third, fourth]: readonly [string, string, string, string],
+  signed: boolean,
+): readonly number[] {
+  if (separators === '') return fromDigits(first);
+  if (separators === '.') return fromDecimal(first, second, signed);
   if (first.length > 3 || !inHour(second)) return [];
-  if (groups === 2) return [clock(0, first, second)];
-  if (groups === 3 && colons < 2) return [clock(0, first, second, third)];
-  if (groups - colons > 2 && colons > 0) return []; // 1:02.03.45 mixes two ways of writing
-  return inHour(third) ? [clock(Number(first), second, third, fourth)] : [];
+  switch (separators) {
+    case ':':
+      return [clock(0, first, second)];
+    case ':.':
+    case '..':
+      return first === '' && separators === '..' ? [] : [clock(0, first, second, third)];
+    case '::':
+    case '::.':
+    case '...':
+      return first !== '' && inHour(third) ? [clock(Number(first), second, third, fourth)] : [];
+    default:
+      return []; // 1.05:30 and 1:02.03.45 mix two ways of writing
+  }
 }
 
 /** Two groups with a point or comma between them. */
@@ -123,9 +138,18 @@ function fromDecimal(whole: string, rest: string, signed: boolean): readonly num
   const shorthand = inHour(whole.slice(-2))
     ? [clock(0, whole.slice(0, -2), whole.slice(-2), rest)]
     : [];
-  if (whole.length === 4) return shorthand;
-  if (whole.length === 3) return [...shorthand, seconds];
   // A sign is written before a difference, never before a clock time; and no lap takes 0 minutes.
-  const asMinutes = whole.length === 1 && whole !== '0' && inHour(rest) && !signed;
-  return asMinutes ? [clock(0, whole, rest), seconds] : [seconds];
+  const asMinutes = whole !== '0' && inHour(rest) && !signed;
+  switch (whole.length) {
+    case 1:
+      return asMinutes ? [clock(0, whole, rest), seconds] : [seconds];
+    case 2:
+      return [seconds];
+    case 3:
+      return [...shorthand, seconds];
+    case 4:
+      return shorthand;
+    default:
+      return [];
+  }
 }
