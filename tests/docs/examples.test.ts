@@ -1,7 +1,14 @@
 import { globSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { examplesInComments, examplesInFences, rewrite, run, statedValue } from './examples.js';
+import {
+  examplesInComments,
+  examplesInFences,
+  holds,
+  rewrite,
+  run,
+  statedValue,
+} from './examples.js';
 
 // UPDATE_EXAMPLES=1 writes the true values in place of the stated ones; read the diff.
 const update = process.env['UPDATE_EXAMPLES'] === '1';
@@ -30,7 +37,7 @@ describe('every example gives what it states', () => {
     ),
   )('%s', (_, example) => {
     for (const { line, stated, actual } of run(example)) {
-      if (update) rewrite(example.file, line, actual);
+      if (update && !holds(stated, actual)) rewrite(example.file, line, actual);
       else expect(actual, `line ${line}`).toEqual(statedValue(stated));
     }
   });

@@ -1,4 +1,5 @@
 import { readFileSync, writeFileSync } from 'node:fs';
+import { inspect, isDeepStrictEqual } from 'node:util';
 import * as core from 'backhalf';
 import * as tables from 'backhalf/tables';
 import { transformSync } from 'esbuild';
@@ -100,10 +101,21 @@ export function statedValue(stated: string): unknown {
   return new Function(`return (${stated});`)();
 }
 
+/** Whether an example states what the code gives. */
+export function holds(stated: string, actual: unknown): boolean {
+  try {
+    return isDeepStrictEqual(statedValue(stated), actual);
+  } catch {
+    return false; // what is stated is no value at all
+  }
+}
+
 /** Writes the true value in place of what an example states. */
 export function rewrite(file: string, line: number, actual: unknown): void {
   const lines = readFileSync(file, 'utf8').split('\n');
-  const value = typeof actual === 'string' ? `'${actual}'` : JSON.stringify(actual);
-  lines[line - 1] = (lines[line - 1] ?? '').replace(/\/\/ => .*$/, `// => ${value}`);
+  const value = inspect(actual, { depth: null, breakLength: Infinity })
+    .replaceAll('[ ', '[')
+    .replaceAll(' ]', ']');
+  lines[line - 1] = (lines[line - 1] ?? '').replace(/\/\/ => .*$/, () => `// => ${value}`);
   writeFileSync(file, lines.join('\n'));
 }
