@@ -1,0 +1,4 @@
+import { reference } from './data/time-notation.js';
+import { checkReference } from './reference.js';
+
+checkReference(reference);
