@@ -1,4 +1,4 @@
-import { reference } from './data/pace.js';
+import { pace } from './data/pace.js';
 import { checkReference } from './reference.js';
 
-checkReference(reference);
+checkReference(pace);

@@ -1,4 +1,4 @@
-import { reference } from './data/time-notation.js';
+import { timeNotation } from './data/time-notation.js';
 import { checkReference } from './reference.js';
 
-checkReference(reference);
+checkReference(timeNotation);

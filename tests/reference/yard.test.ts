@@ -1,4 +1,4 @@
-import { reference } from './data/yard.js';
+import { yard } from './data/yard.js';
 import { checkReference } from './reference.js';
 
-checkReference(reference);
+checkReference(yard);

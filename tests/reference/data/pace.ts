@@ -7,7 +7,7 @@ interface Swim {
 }
 
 /** Pace for each 100, and the time that this rounded pace gives back: not always the same. */
-export const reference: Reference<Swim, { readonly pace: string; readonly back: string }> = {
+export const pace: Reference<Swim, { readonly pace: string; readonly back: string }> = {
   key: 'pace',
   title: 'Pace per 100, and back',
   source: 'Arithmetic: time over distance, to the nearest hundredth',
@@ -30,7 +30,7 @@ export const reference: Reference<Swim, { readonly pace: string; readonly back: 
     },
   ],
   compute: ({ time, distance }) => {
-    const pace = pacePer(parseTime(time), distance);
-    return { pace: formatTime(pace), back: formatTime(timeAtPace(pace, distance)) };
+    const each = pacePer(parseTime(time), distance);
+    return { pace: formatTime(each), back: formatTime(timeAtPace(each, distance)) };
   },
 };

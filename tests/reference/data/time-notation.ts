@@ -2,7 +2,7 @@ import { formatTime, timeReadings } from 'backhalf';
 import type { Reference } from '../reference.js';
 
 /** How coaches write times, and what they mean by it; likeliest first. */
-export const reference: Reference<string, readonly string[]> = {
+export const timeNotation: Reference<string, readonly string[]> = {
   key: 'time-notation',
   title: 'Ways of writing a time',
   source: 'Common practice on pool decks; no standard was found',

@@ -8,7 +8,7 @@ interface Conversion {
 }
 
 /** The yard in metres. */
-export const reference: Reference<Conversion, number> = {
+export const yard: Reference<Conversion, number> = {
   key: 'yard',
   title: 'Yards and metres',
   source: 'International yard and pound agreement of 1959: 1 yd = 0.9144 m',

@@ -2,8 +2,8 @@ import { formatTime, officialTime, parseTime } from 'backhalf';
 import type { Reference } from '../reference.js';
 
 /** Watches of a race that has no automatic time; the rule names the case, the times are made up. */
-export const reference: Reference<readonly string[], string> = {
-  key: 'official-time',
+export const watches: Reference<readonly string[], string> = {
+  key: 'watches',
   title: 'Official time from watches',
   source:
     'World Aquatics swimming rules, SW 11.2 (no third decimal) and SW 11.3.1 to 11.3.3 (watches)',
@@ -32,5 +32,5 @@ export const reference: Reference<readonly string[], string> = {
       published: '1:00.01',
     },
   ],
-  compute: (watches) => formatTime(officialTime(watches.map(parseTime))),
+  compute: (times) => formatTime(officialTime(times.map(parseTime))),
 };

@@ -1,4 +1,0 @@
-import { reference } from './data/official-time.js';
-import { checkReference } from './reference.js';
-
-checkReference(reference);

@@ -1,0 +1,4 @@
+import { watches } from './data/watches.js';
+import { checkReference } from './reference.js';
+
+checkReference(watches);
