@@ -32,7 +32,9 @@ export interface RefusedLine {
 
 /** All that a table held: what was read, and what was refused, line by line. */
 export interface SplitTable {
+  /** The swims that were read, in the order of the table. */
   readonly swims: readonly TableSwim[];
+  /** The lines that were refused, in the order of the table. */
   readonly refused: readonly RefusedLine[];
   /** One swim a line, or one mark a line. */
   readonly layout: 'wide' | 'long';
