@@ -5,6 +5,7 @@ import {
   type SwumSet,
   splitsFromLaps,
   splitsFromMarks,
+  type Trial,
 } from 'backhalf';
 import fc from 'fast-check';
 
@@ -62,6 +63,23 @@ export const swumSet: fc.Arbitrary<SwumSet> = fc
       ...(sendOff !== undefined && { sendOff }),
     })),
   );
+
+/** Trials one swimmer could have swum: 2 to 6 distances, each pace at least 0.2 % slower than the last. */
+export const trials: fc.Arbitrary<readonly Trial[]> = fc
+  .record({
+    distances: fc.uniqueArray(fc.integer({ min: 50, max: 5000 }), { minLength: 2, maxLength: 6 }),
+    pace: fc.integer({ min: 40, max: 200 }),
+    fades: fc.array(fc.integer({ min: 2, max: 60 }), { minLength: 6, maxLength: 6 }),
+  })
+  .map(({ distances, pace, fades }) => {
+    let perMetre = pace;
+    return distances
+      .sort((a, b) => a - b)
+      .map((distance, i) => {
+        perMetre *= 1 + fades[i]! / 1000;
+        return { distance, time: hundredths(Math.round(distance * perMetre)) };
+      });
+  });
 
 const hostile = {
   get marks(): never {

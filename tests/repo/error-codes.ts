@@ -1,4 +1,6 @@
 import {
+  fitCriticalSpeed,
+  fitPowerLaw,
   fromSeconds,
   halvesOf,
   hundredths,
@@ -36,4 +38,7 @@ export const errorCodes: Record<PacingErrorCode, () => unknown> = {
   'too-few-laps': () => pacingProfile(swim(50, 3000)),
   'too-few-reps': () => projectFromSet({ ...set, reps: [] }, { distance: 1650 }),
   'rep-distance-differs': () => readSet({ ...set, reps: [swim(50, 3150)] }),
+  'too-few-trials': () => fitCriticalSpeed([mark(400, 29_500)]),
+  'trial-repeated': () => fitPowerLaw([mark(400, 29_500), mark(400, 29_600)]),
+  'trials-contradict': () => fitCriticalSpeed([mark(200, 14_000), mark(400, 27_000)]),
 };

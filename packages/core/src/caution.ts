@@ -12,6 +12,18 @@
  * - `race-longer-than-set`: the race is longer than all that was swum.
  * - `course-differs`: the set and the race are swum in different pools.
  * - `rule-untested`: no published study has tested the rule behind the figure.
+ * - `two-trials`: two swims were fitted, which always fit.
+ * - `trial-durations`: the trials are shorter, or closer together, than good practice asks.
+ * - `reserve-unlikely`: the reserve of a critical speed is smaller or larger than swimmers have.
+ * - `exponent-given`: an exponent was given, not seen in this swimmer.
+ * - `contested`: the literature does not agree on the model.
+ * - `extrapolated`: the distance lies outside what was swum.
+ * - `outside-validity`: the swim is shorter or longer than the model is used for.
+ * - `bend-crossed`: short and long swims are mixed, where the line of records bends.
+ * - `no-range`: nobody has measured a range, or the trials scatter too much for one.
+ * - `narrow-range`: the range is narrower than one swimmer’s races vary anyway.
+ * - `biased-record`: over published races the method was off to one side.
+ * - `ranges-differ`: ranges laid side by side cover different things.
  */
 export type CautionCode =
   | 'few-reps'
@@ -24,7 +36,19 @@ export type CautionCode =
   | 'fading'
   | 'race-longer-than-set'
   | 'course-differs'
-  | 'rule-untested';
+  | 'rule-untested'
+  | 'two-trials'
+  | 'trial-durations'
+  | 'reserve-unlikely'
+  | 'exponent-given'
+  | 'contested'
+  | 'extrapolated'
+  | 'outside-validity'
+  | 'bend-crossed'
+  | 'no-range'
+  | 'narrow-range'
+  | 'biased-record'
+  | 'ranges-differ';
 
 /** Something a person should know before trusting a figure. */
 export interface Caution {

@@ -5,10 +5,24 @@ export type { Caution, CautionCode } from './caution.js';
 export { convertDistance } from './course/convert-distance.js';
 export { distanceAt, LCM, lengthsIn, type Pool, SCM, SCY, type Unit } from './course/pool.js';
 export { isPacingError, PacingError, type PacingErrorCode, type Result } from './errors.js';
+export type { Interval } from './line-fit.js';
 // projection
 export { type BrokenSwimReading, projectBrokenSwim } from './projection/broken-swim.js';
+export {
+  type Comparison,
+  compareEstimates,
+  type EstimatePair,
+  type GoalPlace,
+} from './projection/compare-estimates.js';
+export { type CriticalSpeed, fitCriticalSpeed } from './projection/critical-speed.js';
+export { timeFromCriticalSpeed } from './projection/critical-speed-time.js';
 export type { Estimate, EstimateRange } from './projection/estimate.js';
 export { projectFromSet, type Race, type SetProjection } from './projection/from-set.js';
+export { fitPowerLaw, type PowerLaw, powerLawThrough } from './projection/power-law.js';
+export { timeFromPowerLaw } from './projection/power-law-time.js';
+export { REFERENCE_EXPONENTS, type ReferenceExponent } from './projection/reference-exponents.js';
+export { type TrackRecordRow, trackRecord } from './projection/track-record-table.js';
+export type { Trial } from './projection/trial.js';
 // sets
 export { type RepReading, readSet, type SetReading } from './sets/read-set.js';
 export type { SwumSet } from './sets/swum-set.js';

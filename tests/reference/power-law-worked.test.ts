@@ -1,0 +1,4 @@
+import { powerLawWorked } from './data/power-law-worked.js';
+import { checkReference } from './reference.js';
+
+checkReference(powerLawWorked);
