@@ -82,6 +82,12 @@ export default defineConfig({
     headersFile(),
   ],
   vite: {
-    resolve: { alias: { backhalf: here('../packages/core/src/index.ts'), '~': here('./src') } },
+    resolve: {
+      alias: {
+        'backhalf/tables': here('../packages/core/src/tables.ts'),
+        backhalf: here('../packages/core/src/index.ts'),
+        '~': here('./src'),
+      },
+    },
   },
 });

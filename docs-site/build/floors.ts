@@ -7,6 +7,7 @@ export const floors = [
   { folder: 'sets', label: 'Sets' },
   { folder: 'projection', label: 'Projection' },
   { folder: 'plan', label: 'Plan' },
+  { folder: 'tables', label: 'Tables (backhalf/tables)' },
 ] as const;
 
 /** The floor of a source file: that of the folder it lies in, or the ground floor. */

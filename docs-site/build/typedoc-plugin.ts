@@ -28,6 +28,9 @@ export function load(app: Application): void {
   app.renderer.defineRouter('floor', FloorRouter);
 
   app.converter.on(Converter.EVENT_RESOLVE_BEGIN, ({ project }) => {
+    for (const module of project.getChildrenByKind(ReflectionKind.Module)) {
+      project.mergeReflections(module, project);
+    }
     for (const name of project.children ?? []) {
       const holder = name.signatures?.[0] ?? name;
       holder.comment ??= new Comment();

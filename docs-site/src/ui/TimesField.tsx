@@ -16,11 +16,13 @@ interface Props {
   readonly what: string;
   /** What the calculator finds wrong, in the order in which it should be put right. */
   readonly errors: readonly string[];
+  /** How many lines it shows before it scrolls, a count; 3 unless given. */
+  readonly lines?: number;
 }
 
 /** Many times at once, typed or pasted in any order of rows and columns. */
 export function TimesField(props: Props) {
-  const { id, name, label, hint, value, onValue, reading, what, errors } = props;
+  const { id, name, label, hint, value, onValue, reading, what, errors, lines = 3 } = props;
   const unclear = reading.times.filter(({ choices }) => choices.length > 0);
   const late = useLateError(shortened(errors), value);
   const said = [saidTimes(reading.times, what), ...reading.leftOut].filter(Boolean).join(' ');
@@ -34,7 +36,7 @@ export function TimesField(props: Props) {
           name={name}
           class="times"
           inputmode="decimal"
-          rows={3}
+          rows={lines}
           value={value}
           onInput={(event) => onValue(event.currentTarget.value)}
           onBlur={late.onBlur}

@@ -5,6 +5,7 @@ export { ErrorSummary, type Problem } from './ErrorSummary';
 export { Figure } from './Figure';
 export { NumberTable, type TableRow } from './NumberTable';
 export { OpenInCalculator } from './OpenInCalculator';
+export { PoolField } from './PoolField';
 export { Cautions, type Figured, ResultCard } from './ResultCard';
 export { Safety } from './Safety';
 export { ShareBar } from './ShareBar';

@@ -22,7 +22,7 @@ export interface TimesOptions {
   readonly running: boolean;
 }
 
-interface Token {
+export interface Token {
   readonly text: string;
   readonly at: number;
 }
@@ -35,7 +35,7 @@ interface Token {
 export function readTimesText(text: string, options: TimesOptions): TimesText {
   const windowOf = (i: number) =>
     plausibleTimes(options.running ? options.every * (i + 1) : options.every);
-  const lines = linesOf(text).map((tokens, i) =>
+  const lines = tokensOf(text).map((tokens, i) =>
     tokens.flatMap((token) => splitAtCommas(token, windowOf(i))),
   );
   const heading = lines[0]?.every(({ text }) => !/\d/.test(text)) && lines.length > 1;
@@ -62,7 +62,8 @@ export function chooseTime(
   return text.slice(0, at) + withChoice(typed, chosen) + text.slice(at + was.length);
 }
 
-function linesOf(text: string): Token[][] {
+/** The words of each line that has any. */
+export function tokensOf(text: string): readonly (readonly Token[])[] {
   return [...text.matchAll(/[^\r\n]+/g)]
     .map(({ 0: line, index }) =>
       [...line.matchAll(/[^\s;]+/g)]
@@ -76,7 +77,7 @@ function linesOf(text: string): Token[][] {
 }
 
 /** A comma is a decimal comma where the whole makes a sensible time, else it stands between two. */
-function splitAtCommas(token: Token, within: ReturnType<typeof plausibleTimes>): Token[] {
+export function splitAtCommas(token: Token, within: ReturnType<typeof plausibleTimes>): Token[] {
   if (!token.text.includes(',') || timeReadings(token.text, within).length > 0) return [token];
   return [...token.text.matchAll(/[^,]+/g)].map((part) => ({
     text: part[0],
@@ -134,9 +135,13 @@ function lapsAndRunning(a: readonly Token[], b: readonly Token[]) {
   return null;
 }
 
-/** How a list was read, in one line. */
+const listed = 40;
+
+/** How a list was read, in one line; nothing until all of it reads. */
 export function saidTimes(times: readonly ListedTime[], what: string): string | null {
   const read = times.flatMap(({ time }) => (time === null ? [] : [formatTime(time)]));
   if (read.length === 0 || read.length !== times.length) return null;
-  return `Read as ${read.length} ${what}${read.length === 1 ? '' : 's'}: ${read.join(' · ')}`;
+  const count = `Read as ${read.length} ${what}${read.length === 1 ? '' : 's'}`;
+  if (read.length > listed) return `${count}, from ${read[0]} to ${read.at(-1)}.`;
+  return `${count}: ${read.join(' · ')}.`;
 }

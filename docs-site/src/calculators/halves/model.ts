@@ -38,6 +38,10 @@ export const shape: Shape<HalvesFields> = {
 
 const pools: Readonly<Record<string, Pool>> = { '25yd': SCY, '25m': SCM, '50m': LCM };
 
+/** Ten kilometres in a short pool, and more: beyond it, something else was pasted. */
+const most = 1000;
+const longest = 50_000; // characters read of what was pasted; far more than so many times take
+
 /** Where these fields stand in the calculator on its own page. */
 export const addressOf = (fields: HalvesFields): string =>
   `/calculators/halves/?${queryOf(fields)}`;
@@ -69,7 +73,7 @@ export function viewOf(fields: HalvesFields): HalvesView {
   const { pool, error: lengthError } = poolOf(fields);
   const every = pool === null ? 25 : distanceAt(pool, Number(fields.every));
   const running = fields.kind === 'running';
-  const reading = readTimesText(fields.times, {
+  const reading = readTimesText(fields.times.slice(0, longest), {
     label: running ? 'Time' : 'Lap',
     every,
     running,
@@ -80,6 +84,10 @@ export function viewOf(fields: HalvesFields): HalvesView {
 
   if (times.length === 0 && unread.length === 0) {
     return { ...seen, timesErrors: ['Enter the times of the swim.'], result: null };
+  }
+  if (times.length > most) {
+    const message = `These are ${times.length} times; one swim has ${most} at most.`;
+    return { ...seen, timesErrors: [message], result: null };
   }
   if (unread.length > 0 || pool === null) return { ...seen, timesErrors: unread, result: null };
   try {
@@ -124,8 +132,13 @@ export const verdictWords = {
   positive: 'a positive split',
 } as const;
 
-/** Less than this share of a half is within what one swimmer's splits scatter from race to race. */
-const scatter = 0.005;
+/**
+ * Less than this share of a half is within what one swimmer's splits scatter from race to race; the
+ * place of the line is our choice.
+ *
+ * @see Skorski and others 2014, Int. J. Sports Physiol. Perform. 9(2).
+ */
+export const scatter = 0.005;
 
 function cautionsOf(
   { interpolated }: Halves,

@@ -1,0 +1,53 @@
+import { useSignal } from '@preact/signals';
+import { TimeField } from '~/ui';
+import { plausibleTimes } from '~/ui/plausible';
+
+interface Props {
+  readonly id: string;
+  readonly running: boolean;
+  readonly distance: number;
+  /** Takes the rep as a line of the list. */
+  readonly onRep: (line: string) => void;
+}
+
+/** One rep after another, for a thumb and a keypad that has no blank. */
+export function AddRep({ id, running, distance, onRep }: Props) {
+  const first = useSignal('');
+  const second = useSignal('');
+  const half = plausibleTimes(distance / 2);
+  const add = () => {
+    if (first.value.trim() === '') return;
+    onRep(`${first.value.trim()} ${second.value.trim()}`.trim());
+    first.value = '';
+    second.value = '';
+    document.getElementById(`${id}-first`)?.focus();
+  };
+  return (
+    <fieldset class="field add-rep">
+      <legend>Next rep</legend>
+      <div class="row">
+        <TimeField
+          id={`${id}-first`}
+          name="next-first"
+          label={running ? 'At halfway' : 'First half'}
+          optional
+          value={first.value}
+          onValue={(text) => (first.value = text)}
+          within={half}
+        />
+        <TimeField
+          id={`${id}-second`}
+          name="next-second"
+          label={running ? 'At the wall' : 'Second half'}
+          optional
+          value={second.value}
+          onValue={(text) => (second.value = text)}
+          within={running ? plausibleTimes(distance) : half}
+        />
+        <button type="button" class="button" onClick={add}>
+          Add the rep
+        </button>
+      </div>
+    </fieldset>
+  );
+}
