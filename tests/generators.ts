@@ -1,6 +1,7 @@
 import {
   type Hundredths,
   hundredths,
+  type OpenWaterLeg,
   type Splits,
   type SwumSet,
   splitsFromLaps,
@@ -63,6 +64,16 @@ export const swumSet: fc.Arbitrary<SwumSet> = fc
       ...(sendOff !== undefined && { sendOff }),
     })),
   );
+
+/** One to six open-water legs in currents that a swimmer at 1 m/s and more gets through. */
+export const openWaterLegs: fc.Arbitrary<readonly OpenWaterLeg[]> = fc.array(
+  fc.record({
+    distance: fc.integer({ min: 1, max: 5000 }),
+    current: fc.double({ min: -0.5, max: 0.5, noNaN: true }),
+    cross: fc.double({ min: -0.5, max: 0.5, noNaN: true }),
+  }),
+  { minLength: 1, maxLength: 6 },
+);
 
 /** Trials one swimmer could have swum: 2 to 6 distances, each pace at least 0.2 % slower than the last. */
 export const trials: fc.Arbitrary<readonly Trial[]> = fc

@@ -5,6 +5,12 @@
  * - `long-rest`: rest so long against the swim that each rep starts fresh.
  * - `rest-unknown`: neither send-off nor rest was given.
  * - `missed-send-off`: a rep was slower than its send-off.
+ * - `lane-crowded`: the lane has more swimmers than its send-off has room for.
+ * - `wall-clash`: one swimmer leaves as another comes in.
+ * - `catches-up`: a swimmer catches the one ahead within a rep.
+ * - `cap-forces-spread`: the cap on a lane's swimmers puts different paces together.
+ * - `odd-hundredth`: the goal cannot be halved as asked: one half has a hundredth more.
+ * - `shape-borrowed`: a plan's shape was taken from other swims than the one planned.
  * - `no-halfway-mark`: reps without a mark in their first half were left out.
  * - `halves-interpolated`: halfway was read off a line between two marks.
  * - `reps-uneven`: rep times vary too much for one pace to describe them.
@@ -24,12 +30,27 @@
  * - `narrow-range`: the range is narrower than one swimmer’s races vary anyway.
  * - `biased-record`: over published races the method was off to one side.
  * - `ranges-differ`: ranges laid side by side cover different things.
+ * - `converted-time`: a converted time is for entry and comparison, not a performance.
+ * - `rounding-assumed`: the published rule does not say how to round; another rule of its kind was followed.
+ * - `gain-varies`: what a turn gains differs between swimmers as much as between pools.
+ * - `outside-published-range`: the figure lies outside what studies measured.
+ * - `open-water-safety`: open water needs company, supervision and the local rules.
+ * - `current-assumed`: currents were taken as stated and steady.
+ * - `straight-line`: legs were taken as swum straight from buoy to buoy.
+ * - `pace-unknown`: a swim has neither a pace nor a target, so its time is not known.
+ * - `rest-unstated`: nothing is said of the rest after a single swim, which was taken as none.
  */
 export type CautionCode =
   | 'few-reps'
   | 'long-rest'
   | 'rest-unknown'
   | 'missed-send-off'
+  | 'lane-crowded'
+  | 'wall-clash'
+  | 'catches-up'
+  | 'cap-forces-spread'
+  | 'odd-hundredth'
+  | 'shape-borrowed'
   | 'no-halfway-mark'
   | 'halves-interpolated'
   | 'reps-uneven'
@@ -48,7 +69,16 @@ export type CautionCode =
   | 'no-range'
   | 'narrow-range'
   | 'biased-record'
-  | 'ranges-differ';
+  | 'ranges-differ'
+  | 'converted-time'
+  | 'rounding-assumed'
+  | 'gain-varies'
+  | 'outside-published-range'
+  | 'open-water-safety'
+  | 'current-assumed'
+  | 'straight-line'
+  | 'pace-unknown'
+  | 'rest-unstated';
 
 /** Something a person should know before trusting a figure. */
 export interface Caution {

@@ -2,10 +2,41 @@
 
 export type { Caution, CautionCode } from './caution.js';
 // course
+export type { CollegiateMethod } from './course/collegiate.js';
+export type {
+  Conversion,
+  ConversionMethod,
+  ConvertTimeOptions,
+  SwimToConvert,
+} from './course/conversion.js';
 export { convertDistance } from './course/convert-distance.js';
+export { type ConvertPaceOptions, convertPace } from './course/convert-pace.js';
+export { convertTime } from './course/convert-time.js';
+export type { ConversionRange } from './course/course-gap.js';
+export type { Sex, Stroke } from './course/event.js';
+export { points, timeForPoints } from './course/points.js';
 export { distanceAt, LCM, lengthsIn, type Pool, SCM, SCY, type Unit } from './course/pool.js';
+export { TURN_GAINS, type TurnGain } from './course/turn-gains.js';
+export type { TurnOptions } from './course/turn-model.js';
 export { isPacingError, PacingError, type PacingErrorCode, type Result } from './errors.js';
 export type { Interval } from './line-fit.js';
+// plan
+export { planOpenWater } from './plan/open-water.js';
+export {
+  type CrossCurrent,
+  type CurrentReading,
+  crossCurrent,
+  readCurrent,
+} from './plan/open-water-current.js';
+export {
+  OPEN_WATER_EFFECTS,
+  type OpenWaterEffect,
+  type OpenWaterEffectName,
+  type SpeedRange,
+  speedWithEffect,
+} from './plan/open-water-effects.js';
+export type { OpenWaterLeg } from './plan/open-water-legs.js';
+export type { OpenWaterOptions, OpenWaterPlan, OpenWaterRow } from './plan/open-water-plan.js';
 // projection
 export { type BrokenSwimReading, projectBrokenSwim } from './projection/broken-swim.js';
 export {
@@ -43,6 +74,12 @@ export {
   splitsFromLaps,
   splitsFromMarks,
 } from './splits/splits.js';
+export {
+  type CountedSwim,
+  type StrokeMetrics,
+  strokeMetrics,
+  strokeRate,
+} from './splits/stroke-metrics.js';
 // time
 export { type FormatTimeOptions, formatTime } from './time/format-time.js';
 export { type Hundredths, hundredths } from './time/hundredths.js';

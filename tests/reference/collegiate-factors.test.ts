@@ -1,0 +1,4 @@
+import { collegiateFactors } from './data/collegiate-factors.js';
+import { checkReference } from './reference.js';
+
+checkReference(collegiateFactors);

@@ -1,0 +1,4 @@
+import { openWaterCrossings } from './data/open-water-crossings.js';
+import { checkReference } from './reference.js';
+
+checkReference(openWaterCrossings);

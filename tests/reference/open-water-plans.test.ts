@@ -1,0 +1,4 @@
+import { openWaterPlans } from './data/open-water-plans.js';
+import { checkReference } from './reference.js';
+
+checkReference(openWaterPlans);

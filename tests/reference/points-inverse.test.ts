@@ -1,0 +1,4 @@
+import { pointsInverse } from './data/points-inverse.js';
+import { checkReference } from './reference.js';
+
+checkReference(pointsInverse);

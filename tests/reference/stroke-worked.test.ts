@@ -1,0 +1,4 @@
+import { strokeWorked } from './data/stroke-worked.js';
+import { checkReference } from './reference.js';
+
+checkReference(strokeWorked);

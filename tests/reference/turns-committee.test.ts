@@ -1,0 +1,4 @@
+import { turnsCommittee } from './data/turns-committee.js';
+import { checkReference } from './reference.js';
+
+checkReference(turnsCommittee);
