@@ -24,7 +24,7 @@ describe('reading a rep set', () => {
     ['semicolons', '31.5;33.5\r\n31.5;33.5'],
     ['commas', '31.5,33.5\n31.5,33.5'],
     ['numbered lines and a heading', 'rep out back\n1 31.5 33.5\n2 31.5 33.5'],
-    ['digits alone', '3150 3350\n315 335'],
+    ['digits alone', '3150 3350\n3150 3350'],
     ['quarters', '15 16.5 16.7 16.8\n15 16.5 16.7 16.8'],
   ])('reads reps with %s', (_, reps) => {
     expect(view({ reps }).repsErrors).toEqual([]);

@@ -21,6 +21,7 @@ export type { TurnOptions } from './course/turn-model.js';
 export { isPacingError, PacingError, type PacingErrorCode, type Result } from './errors.js';
 export type { Interval } from './line-fit.js';
 // plan
+export { judgePlan, type PlanJudgement, type PlanJudgementRow } from './plan/judge-plan.js';
 export { planOpenWater } from './plan/open-water.js';
 export {
   type CrossCurrent,
@@ -37,6 +38,10 @@ export {
 } from './plan/open-water-effects.js';
 export type { OpenWaterLeg } from './plan/open-water-legs.js';
 export type { OpenWaterOptions, OpenWaterPlan, OpenWaterRow } from './plan/open-water-plan.js';
+export { type PaceCard, type PaceCardRow, paceCard } from './plan/pace-card.js';
+export { planRace, type RaceOptions, type RacePlan } from './plan/race-plan.js';
+export type { RaceShape } from './plan/race-shape.js';
+export { type RepTarget, type RepTargets, targetsFor } from './plan/rep-targets.js';
 // projection
 export { type BrokenSwimReading, projectBrokenSwim } from './projection/broken-swim.js';
 export {
@@ -55,7 +60,50 @@ export { REFERENCE_EXPONENTS, type ReferenceExponent } from './projection/refere
 export { type TrackRecordRow, trackRecord } from './projection/track-record-table.js';
 export type { Trial } from './projection/trial.js';
 // sets
+export { type ConvertSendOffOptions, convertSendOff } from './sets/convert-send-off.js';
+export {
+  type AssignedTouch,
+  assignTouches,
+  type DeckReading,
+  type MissingTouch,
+  type TouchReading,
+} from './sets/deck/assign-touches.js';
+export type { DeckMark, DeckPlan, DeckSwimmer, Touch } from './sets/deck/deck-plan.js';
+export { formatSet } from './sets/format-set.js';
+export {
+  groupLanes,
+  type LaneGroup,
+  type LaneOptions,
+  type LanePlan,
+  type LaneSwimmer,
+} from './sets/group-lanes.js';
+export type { LaneObjective } from './sets/lane-objective.js';
+export type { LaneTiming } from './sets/lane-timing.js';
+export { type CirclingLane, laneTraffic } from './sets/lane-traffic.js';
+export { clockFinishes, clockReadings } from './sets/pace-clock.js';
+export { parseSet, safeParseSet } from './sets/parse-set.js';
+export type {
+  PlannedSet,
+  RepsShape,
+  SetBlock,
+  SetDetails,
+  SetEffort,
+  SetItem,
+  SetKind,
+  SetNote,
+  SetNoteCode,
+  SetRounds,
+  SetStroke,
+  SetSwims,
+  SwimManner,
+  TextSpan,
+} from './sets/planned-set.js';
 export { type RepReading, readSet, type SetReading } from './sets/read-set.js';
+export { fastestSendOff, restOn, type SendOffOptions, sendOffFor } from './sets/send-off.js';
+export type { PlannedSwim } from './sets/set-clock.js';
+export { practiceDuration, type SetDuration, setDuration } from './sets/set-duration.js';
+export type { SetPaces } from './sets/set-paces.js';
+export { type BlockTotals, type SetTotals, setTotals } from './sets/set-totals.js';
 export type { SwumSet } from './sets/swum-set.js';
 // splits
 export {
