@@ -1,17 +1,29 @@
 import {
+  type Comparison,
+  type CriticalSpeed,
+  compareEstimates,
   type Estimate,
+  type EstimatePair,
+  fitCriticalSpeed,
+  fitPowerLaw,
+  type GoalPlace,
   type Halves,
   type Hundredths,
   halvesOf,
   hundredths,
+  type Interval,
   LCM,
   type Mark,
   PacingError,
   type PacingErrorCode,
   type Pool,
+  type PowerLaw,
   parseTime,
+  powerLawThrough,
   projectFromSet,
   type Race,
+  REFERENCE_EXPONENTS,
+  type ReferenceExponent,
   type Result,
   readSet,
   type SetReading,
@@ -20,7 +32,11 @@ import {
   safeParseTime,
   splitsFromLaps,
   type TimeWindow,
+  type TrackRecordRow,
+  type Trial,
+  timeFromCriticalSpeed,
   timeReadings,
+  trackRecord,
   type Unit,
 } from 'backhalf';
 import { readSplitTable, type SplitTable } from 'backhalf/tables';
@@ -81,3 +97,23 @@ projectFromSet(set, { distance: 1500 }) satisfies Hundredths;
 readSet(set).honestPace satisfies Hundredths;
 // @ts-expect-error — a code is one of those listed
 new PacingError('no-such-code', 'A sentence.', pool);
+
+// Trials, the models fitted to them, and estimates side by side.
+declare const trials: readonly Trial[];
+expectTypeOf<{ distance: number; time: Hundredths }>().toExtend<Trial>();
+expectTypeOf(fitCriticalSpeed(trials)).toEqualTypeOf<CriticalSpeed>();
+expectTypeOf(fitPowerLaw(trials)).toEqualTypeOf<PowerLaw>();
+expectTypeOf<CriticalSpeed['intervals']>().toEqualTypeOf<{
+  readonly speed: Interval;
+  readonly reserve: Interval;
+} | null>();
+expectTypeOf(compareEstimates([]).pairs).toEqualTypeOf<readonly EstimatePair[]>();
+expectTypeOf<Comparison['goal']>().toEqualTypeOf<readonly GoalPlace[] | null>();
+expectTypeOf(REFERENCE_EXPONENTS).toEqualTypeOf<readonly ReferenceExponent[]>();
+expectTypeOf(trackRecord([])).toEqualTypeOf<readonly TrackRecordRow[]>();
+// @ts-expect-error — there is no exponent that fits everybody: it must be given
+powerLawThrough({ distance: 400, time });
+// @ts-expect-error — a model of one kind says nothing to the other
+timeFromCriticalSpeed(fitPowerLaw(trials), 1500);
+// @ts-expect-error — two trials have no standard errors: look before taking one
+fitCriticalSpeed(trials).standardErrors.speed;

@@ -2,7 +2,7 @@
  * The value that Student's t stays below with a given probability.
  *
  * The share between −t and t has a closed form in θ, t = √df·tan θ, for whole degrees of freedom
- * (Abramowitz and Stegun 1964, 26.7.3 and 26.7.4). It grows with θ, so halving finds the θ wanted.
+ * (Abramowitz and Stegun 1964, section 26.7, from memory). It grows with θ, so halving finds the θ wanted.
  */
 export function studentT(probability: number, df: number): number {
   const within = Math.abs(2 * probability - 1);

@@ -75,7 +75,7 @@ describe('timeFromCriticalSpeed', () => {
     expect(range!.low).toBe(time); // it always promised too fast
     expect(range!.high).toBeGreaterThan(1.03 * time);
     expect(range!.covers).toMatch(
-      /^90 % of swims like those of 16 men in .*Olympic Games 2000–2016, elite, 50 m pool, and the estimate itself;/,
+      /^90 % of swims like those of 16 men in .*Olympic Games, 2000–2016, elite, 50 m pool, and the estimate itself;/,
     );
     expect(cautions.find(({ code }) => code === 'biased-record')?.message).toBe(
       'For those swims the method was 3.0 % too fast on average.',

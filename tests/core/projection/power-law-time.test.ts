@@ -39,7 +39,7 @@ describe('timeFromPowerLaw', () => {
   test('one race from 400 to 1500 and back has the range of the track record', () => {
     const there = timeFromPowerLaw(powerLawThrough(race, 1.04), 1500);
     expect(there.range!.covers).toBe(
-      '90 % of swims like those of 81 men in the official results of the Olympic Games 2000–2016, elite, 50 m pool; it says nothing of other swimmers and pools',
+      '90 % of swims like those of 81 men in the official results of four Olympic Games, 2000–2016, elite, 50 m pool; it says nothing of other swimmers and pools',
     );
     const long = { distance: 1500, time: there.time };
     const back = timeFromPowerLaw(powerLawThrough(long, 1.04), 400);

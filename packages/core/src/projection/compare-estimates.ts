@@ -58,16 +58,17 @@ const MOST = 100;
  * @param estimates - One to a hundred estimates of the same race; times in hundredths of a second.
  * @param goal - The goal time, in hundredths of a second, if there is one.
  * @returns The comparison; differences and overlaps in hundredths of a second.
- * @throws {@link PacingError} `out-of-range` for no estimate or more than a hundred, or for a range that does not run from
- *   fast to slow; `not-a-time`; `wrong-shape` where one is no estimate.
+ * @throws {@link PacingError} `out-of-range` for no estimate or more than a hundred, or for a range
+ *   that does not run from fast to slow; `not-a-time`; `wrong-shape` where one is no estimate.
  * @example
- * const swims = [[200, '1:59.00'], [400, '4:10.00']];
- * const races = swims.map(([distance, time]) => ({ distance, time: parseTime(time) }));
+ * const races = [
+ *   { distance: 200, time: parseTime('1:59.00') },
+ *   { distance: 400, time: parseTime('4:10.00') },
+ * ];
  * const settles = timeFromCriticalSpeed(fitCriticalSpeed(races), 1500);
  * const fades = timeFromPowerLaw(fitPowerLaw(races), 1500);
- * const [pair] = compareEstimates([fades, settles]).pairs;
- * formatTime(pair.difference); // => '59.19'
- * pair.ranges; // => 'overlap'
+ * const { pairs } = compareEstimates([fades, settles]);
+ * pairs.map(({ difference, ranges }) => [difference, ranges]); // => [[5919, 'overlap']]
  */
 export function compareEstimates(estimates: readonly Estimate[], goal?: Hundredths): Comparison {
   const ordered = itemsOf(estimates, 'The estimates')

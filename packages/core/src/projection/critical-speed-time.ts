@@ -20,12 +20,15 @@ import { trialEstimate } from './trial-estimate.js';
  * @throws {@link PacingError} `out-of-range` for a distance not from 1 to a million or within the
  *   reserve; `not-a-time` where it takes less than a hundredth; `too-large`; and the codes of {@link fitCriticalSpeed}.
  * @example
- * const swims = [[200, '2:20.00'], [400, '4:55.00'], [800, '10:12.00']];
- * const model = fitCriticalSpeed(swims.map(([distance, time]) => ({ distance, time: parseTime(time) })));
- * const race = timeFromCriticalSpeed(model, 1500);
+ * const trials = [
+ *   { distance: 200, time: parseTime('2:20.00') },
+ *   { distance: 400, time: parseTime('4:55.00') },
+ *   { distance: 800, time: parseTime('10:12.00') },
+ * ];
+ * const race = timeFromCriticalSpeed(fitCriticalSpeed(trials), 1500);
  * formatTime(race.time); // => '19:22.77'
- * formatTime(race.range.low); // => '18:23.35'
- * @see Draper and Smith, Applied Regression Analysis, for the interval (inverse regression).
+ * race.range?.low; // => 110335
+ * @see Wakayoshi et al. 1992, Eur. J. Appl. Physiol. 64(2), for the model in swimming.
  */
 export function timeFromCriticalSpeed(model: CriticalSpeed, distance: number): Estimate {
   const given = fieldsOf(model, 'The critical speed')['trials'] as readonly Trial[];

@@ -1,5 +1,5 @@
 import { type Caution, cautionsWhere } from '../caution.js';
-import { fitLine, type Interval, intervalOf } from '../line-fit.js';
+import { fitLine, type Interval, intervalOf, type LineFit } from '../line-fit.js';
 import { type Hundredths, hundredths, nearestHundredth } from '../time/hundredths.js';
 import { type Trial, trialsOf } from './trial.js';
 import { twoTrials } from './trial-estimate.js';
@@ -55,8 +55,12 @@ const RESERVE = { least: 5, most: 50 };
  *   `trials-contradict` where a longer one was swum no slower (times or speeds that are equal too);
  *   `not-a-time`, `out-of-range` or `wrong-shape` where one is no trial; `too-large`.
  * @example
- * const swims = [[200, '2:20.00'], [400, '4:55.00'], [800, '10:12.00']];
- * const model = fitCriticalSpeed(swims.map(([distance, time]) => ({ distance, time: parseTime(time) })));
+ * const trials = [
+ *   { distance: 200, time: parseTime('2:20.00') },
+ *   { distance: 400, time: parseTime('4:55.00') },
+ *   { distance: 800, time: parseTime('10:12.00') },
+ * ];
+ * const model = fitCriticalSpeed(trials);
  * model.speed.toFixed(3); // => '1.270'
  * model.reserve.toFixed(1); // => '23.5'
  * formatTime(model.pace); // => '1:18.75'
@@ -85,7 +89,7 @@ export function fitCriticalSpeed(trials: readonly Trial[]): CriticalSpeed {
 }
 
 /** Distance in metres on time in seconds. */
-export function lineOf(trials: readonly Trial[]) {
+export function lineOf(trials: readonly Trial[]): LineFit {
   return fitLine(
     trials.map(({ time }) => time / 100),
     trials.map(({ distance }) => distance),

@@ -7,7 +7,7 @@ import { exponentSeen, fitsSeen } from './recorded-range.js';
 import { metresOf, type Trial } from './trial.js';
 import { trialEstimate } from './trial-estimate.js';
 
-// Savaglio and Carbone 2000, Nature 404: the line of records bends between about 150 and 170 s.
+// Savaglio and Carbone 2000, as quoted elsewhere: the line of records bends between about 150 and 170 s.
 const BEND = { from: 15_000, to: 17_000 };
 
 /**
@@ -23,10 +23,13 @@ const BEND = { from: 15_000, to: 17_000 };
  * @throws {@link PacingError} `out-of-range` for a distance not from 1 to a million; `not-a-time` where
  *   it takes less than a hundredth; `too-large`; and the codes of the two functions named above.
  * @example
- * const swims = [[400, '4:00.00'], [800, '8:14.00'], [1500, '15:48.00']];
- * const law = fitPowerLaw(swims.map(([distance, time]) => ({ distance, time: parseTime(time) })));
- * formatTime(timeFromPowerLaw(law, 1000).time); // => '10:22.32'
- * @see Riegel 1981, Am. Sci. 69.
+ * const races = [
+ *   { distance: 400, time: parseTime('4:00.00') },
+ *   { distance: 800, time: parseTime('8:14.00') },
+ *   { distance: 1500, time: parseTime('15:48.00') },
+ * ];
+ * formatTime(timeFromPowerLaw(fitPowerLaw(races), 1000).time); // => '10:22.32'
+ * @see Riegel 1981, Am. Sci.
  */
 export function timeFromPowerLaw(model: PowerLaw, distance: number): Estimate {
   const { results: swims, exponent: given } = fieldsOf(model, 'The power law');

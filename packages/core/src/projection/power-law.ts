@@ -42,10 +42,13 @@ const MOST = 2;
  *   `trials-contradict` where a longer one was swum no slower, or the exponent comes out above 2;
  *   `not-a-time`, `out-of-range` or `wrong-shape` where one is no race.
  * @example
- * const swims = [[400, '4:00.00'], [800, '8:14.00'], [1500, '15:48.00']];
- * const law = fitPowerLaw(swims.map(([distance, time]) => ({ distance, time: parseTime(time) })));
- * law.exponent.toFixed(3); // => '1.039'
- * @see Riegel 1981, Am. Sci. 69, for the law; Savaglio and Carbone 2000, Nature 404, for the bend.
+ * const races = [
+ *   { distance: 400, time: parseTime('4:00.00') },
+ *   { distance: 800, time: parseTime('8:14.00') },
+ *   { distance: 1500, time: parseTime('15:48.00') },
+ * ];
+ * fitPowerLaw(races).exponent.toFixed(3); // => '1.039'
+ * @see Riegel 1981, Am. Sci., for the law; Savaglio and Carbone 2000 for the bend.
  */
 export function fitPowerLaw(results: readonly Trial[]): PowerLaw {
   const swum = trialsOf(results);
@@ -80,7 +83,7 @@ export function fitPowerLaw(results: readonly Trial[]): PowerLaw {
  * @example
  * const law = powerLawThrough({ distance: 400, time: parseTime('4:00.00') }, 1.04);
  * formatTime(timeFromPowerLaw(law, 1500).time); // => '15:48.86'
- * @see Riegel 1981, Am. Sci. 69.
+ * @see Riegel 1981, Am. Sci.
  */
 export function powerLawThrough(race: Trial, exponent: number): PowerLaw {
   const { distance, time } = trialOf(race, 'The race');

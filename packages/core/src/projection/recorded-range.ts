@@ -54,7 +54,7 @@ export function recordedRange(
   if (seen === null) return { range: null, cautions: [] };
   const { low, high } = ninetyPercent(seen);
   const outside = low > 1 || high < 1;
-  const covers = `90 % of swims like those of ${seen.swims} ${seen.who} in the official results of the Olympic Games 2000–2016, elite, 50 m pool${outside ? ', and the estimate itself' : ''}; it says nothing of other swimmers and pools`;
+  const covers = `90 % of swims like those of ${seen.swims} ${seen.who} in the official results of four Olympic Games, 2000–2016, elite, 50 m pool${outside ? ', and the estimate itself' : ''}; it says nothing of other swimmers and pools`;
   const bias = 100 * Math.expm1(-seen.mean);
   return {
     range: rangeBetween(time * Math.min(low, 1), time * Math.max(high, 1), covers),

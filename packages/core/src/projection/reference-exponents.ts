@@ -17,7 +17,7 @@ export const REFERENCE_EXPONENTS: readonly ReferenceExponent[] = /* @__PURE__ */
   {
     exponent: 1.06,
     what: 'running, efforts of 3.5 to 230 minutes',
-    source: 'Riegel 1981, Am. Sci. 69',
+    source: 'Riegel 1981, Am. Sci.',
     standing: 'quoted',
   },
   {
@@ -29,7 +29,7 @@ export const REFERENCE_EXPONENTS: readonly ReferenceExponent[] = /* @__PURE__ */
   {
     exponent: 1.107,
     what: 'world records of 1976, men, 100 to 400 m freestyle',
-    source: 'worked out from Jokl and Jokl 1976, Br. J. Sports Med. 10(4)',
+    source: 'worked out from Jokl and Jokl 1976, Br. J. Sports Med.',
     standing: 'read',
   },
   ...EXPONENTS_SEEN.map(

@@ -35,8 +35,9 @@ export interface TrackRecordRow {
  * @returns One row a method and pair of distances (in metres); the rest are ratios and counts.
  * @throws {@link PacingError} `wrong-shape` where the exponents are no list; `out-of-range` where one is none.
  * @example
- * const [row] = trackRecord([1.04]).filter(({ from, to }) => from[0] === 400 && to === 1500);
- * (row.bias * 100).toFixed(1); // => '-0.4'
+ * const to1500 = trackRecord([1.04]).filter(({ to }) => to === 1500);
+ * to1500.map(({ from, bias }) => `${from.join('+')}: ${(100 * bias).toFixed(1)} %`);
+ * // => ['200: -3.3 %', '400: -0.4 %', '200+400: -3.0 %', '200+400: 2.9 %']
  * @see Official results of the Olympic Games of 2000, 2004, 2008 and 2016, by the open dataset swimset.
  */
 export function trackRecord(exponents: readonly number[]): readonly TrackRecordRow[] {
