@@ -1,0 +1,48 @@
+import { countOf, itemsOf } from '../check.js';
+import { PacingError } from '../errors.js';
+import { differenceOf, type Hundredths, timeOf } from '../time/hundredths.js';
+
+/** Leaving five seconds apart is the habit where nothing else is said: common practice. */
+export const FIVE_APART = 500 as Hundredths;
+
+/** More than any lane holds, and more reps than a day has; keeps a mistyped count from filling the memory. */
+const MOST_SWIMMERS = 100;
+const MOST_REPS = 10_000;
+
+/** When a lane leaves: on a send-off, one swimmer after another. */
+export interface LaneTiming {
+  /** Time from one start to the next, in hundredths of a second. */
+  readonly sendOff: Hundredths;
+  /** How many reps, a count. */
+  readonly reps: number;
+  /** Time between two swimmers of the lane, in hundredths of a second; 5 s unless given. */
+  readonly stagger?: Hundredths;
+  /** How many swimmers the lane has, a count; 1 unless given. */
+  readonly swimmers?: number;
+}
+
+/** A lane's timing out of plain data. */
+export function timingOf(fields: Record<string, unknown>): Required<LaneTiming> {
+  const { sendOff, reps, stagger, swimmers = 1 } = fields;
+  return {
+    sendOff: timeOf(sendOff, 'The send-off'),
+    reps: countOf(reps, 'The number of reps', 1, MOST_REPS),
+    stagger: staggerOf(stagger),
+    swimmers: countOf(swimmers, 'The number of swimmers', 1, MOST_SWIMMERS),
+  };
+}
+
+/** The time between two swimmers; zero where they leave together. */
+export function staggerOf(value: unknown = FIVE_APART): Hundredths {
+  const stagger = differenceOf(value, 'The time between swimmers');
+  if (stagger >= 0) return stagger;
+  const message = 'The time between swimmers must be zero or more.';
+  throw new PacingError('out-of-range', message, value);
+}
+
+/** The swim times of a lane, one a swimmer in the order they leave. */
+export function swimsOf(value: unknown): readonly Hundredths[] {
+  const swims = itemsOf(value, 'The swims');
+  countOf(swims.length, 'The number of swims', 1, MOST_SWIMMERS);
+  return swims.map((swim, i) => timeOf(swim, `Swim ${i + 1}`));
+}
