@@ -5,6 +5,7 @@ import {
   fitCriticalSpeed,
   fitPowerLaw,
   fromSeconds,
+  groupLanes,
   halvesOf,
   hundredths,
   LCM,
@@ -42,6 +43,14 @@ export const errorCodes: Record<PacingErrorCode, () => unknown> = {
     pacingProfile(splitsFromMarks([mark(50, 3000), mark(150, 9000), mark(200, 12_500)])),
   'too-few-laps': () => pacingProfile(swim(50, 3000)),
   'too-few-reps': () => projectFromSet({ ...set, reps: [] }, { distance: 1650 }),
+  'too-few-lanes': () =>
+    groupLanes(
+      [
+        { name: 'Mara Quill', pace: hundredths(6500) },
+        { name: 'Ivo Tarn', pace: hundredths(6700) },
+      ],
+      { lanes: 1, maxPerLane: 1 },
+    ),
   'rep-distance-differs': () => readSet({ ...set, reps: [swim(50, 3150)] }),
   'no-published-factor': () =>
     convertTime({ time: hundredths(6500), distance: 100, stroke: 'free', from: SCM }, LCM),
