@@ -1,0 +1,129 @@
+import type { Caution } from '../caution.js';
+import { countOf, fieldsOf } from '../check.js';
+import { convertDistance } from '../course/convert-distance.js';
+import { lengthsIn, type Pool, poolOf, snap } from '../course/pool.js';
+import { PacingError } from '../errors.js';
+import { type Halves, halvesIfMarked } from '../splits/halves.js';
+import { type Mark, splitsFromLaps } from '../splits/splits.js';
+import { differenceOf, type Hundredths, hundredths, timeOf } from '../time/hundredths.js';
+import { type Edges, lengthTimes } from './length-times.js';
+import { planCautions } from './plan-cautions.js';
+import { type RaceShape, shapeOf } from './race-shape.js';
+
+/** As many as a swim may have marks. */
+const MOST_LENGTHS = 100_000;
+
+/** What a race plan is made from. */
+export interface RaceOptions {
+  /** The pool of the race. */
+  readonly pool: Pool;
+  /** The race's distance, in the pool's unit; a whole number of lengths. */
+  readonly distance: number;
+  /** The goal time, in hundredths of a second. */
+  readonly goal: Hundredths;
+  /** How the race is to be swum. */
+  readonly shape: RaceShape;
+  /** From mark to mark, in the pool's unit, a whole number of lengths; one length unless given. */
+  readonly every?: number;
+  /** By how much the dive makes the first length faster, in hundredths of a second; 0 unless given. */
+  readonly startCredit?: Hundredths;
+  /** By how much the finish makes the last length faster, in hundredths of a second; 0 unless given. */
+  readonly finishLift?: Hundredths;
+}
+
+/** A race plan. It is a swim too: whatever reads splits reads it. */
+export interface RacePlan {
+  /** The pool of the race. */
+  readonly pool: Pool;
+  /** The race's distance, in the pool's unit. */
+  readonly distance: number;
+  /** The goal time, in hundredths of a second. */
+  readonly goal: Hundredths;
+  /** What the watch must show where; the last mark is the finish, and shows the goal. */
+  readonly marks: readonly Mark[];
+  /** From mark to mark, in hundredths of a second; they add up to the goal exactly. */
+  readonly laps: readonly Hundredths[];
+  /** Both halves as planned length by length; null for a race of one length. */
+  readonly halves: Halves | null;
+  /** Second half less first, in hundredths of a second; null for a race of one length. */
+  readonly difference: Hundredths | null;
+  /** Marks worth remembering: the walls nearest to each quarter of the race (of two, the earlier). */
+  readonly checkpoints: readonly Mark[];
+  /** What to know before swimming by it. */
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * Plans a race: what the watch must show at each wall for a goal time and a shape.
+ *
+ * Laps and marks add up to the goal to the hundredth, because the running total is rounded and never
+ * the single lap. Halves differ by exactly what was asked; where the hundredths do not halve, the
+ * first half takes the odd one and a caution says so.
+ *
+ * A dive makes the first lap faster at the same effort; how much is the swimmer's own, so nothing is
+ * taken off unless you say so. Halves are what the watch shows, dive and finish included.
+ *
+ * @param options - `pool`; `distance` and `every` in the pool's unit; `goal`, `startCredit` and
+ *   `finishLift` in hundredths of a second; `shape`.
+ * @returns The plan; distances in the pool's unit, times in hundredths of a second.
+ * @throws {@link PacingError} `not-whole-lengths` where a distance ends between the walls;
+ *   `unknown-choice` for no such shape; `out-of-range` where a length would be left no time;
+ *   `halfway-not-bracketed` for halves of a race of one length; `not-a-time`, `too-large`, `wrong-shape`
+ *   and the codes of {@link splitsFromMarks} where a field is none.
+ * @example
+ * const plan = planRace({ pool: SCM, distance: 200, goal: parseTime('2:20.00'), shape: 'even', every: 50 });
+ * plan.laps; // => [3500, 3500, 3500, 3500]
+ * @example
+ * const shape = { secondHalf: fromSeconds(-3) };
+ * const plan = planRace({ pool: SCY, distance: 1650, goal: parseTime('18:20.00'), shape, every: 100 });
+ * formatTime(plan.halves.first); // => '9:11.50'
+ * formatTime(plan.halves.second); // => '9:08.50'
+ * plan.marks.at(-1); // => { distance: 1650, time: 110000 }
+ * @see Official results of the Olympic Games 2000–2016, via the open dataset swimset, for the
+ *   championship shape.
+ */
+export function planRace(options: RaceOptions): RacePlan {
+  const asked = fieldsOf(options, 'The plan');
+  const pool = poolOf(asked['pool']);
+  const count = lengthsOf(pool, asked['distance']);
+  const distance = snap(pool.length * count);
+  const stride = lengthsOf(pool, asked['every'] ?? pool.length);
+  const goal = timeOf(asked['goal'], 'The goal');
+  const edges = {
+    startCredit: edgeOf(asked, 'startCredit'),
+    finishLift: edgeOf(asked, 'finishLift'),
+  };
+  const shape = shapeOf(asked['shape'], convertDistance(distance, pool.unit, 'm'));
+
+  const { marks: walls } = splitsFromLaps(pool.length, lengthTimes(shape, goal, count, edges));
+  const marks = walls.filter((_, i) => (i + 1) % stride === 0 || i + 1 === count);
+  const halves = halvesIfMarked({ marks: walls });
+  const difference = halves && hundredths(halves.second - halves.first);
+  return {
+    pool,
+    distance,
+    goal,
+    marks,
+    laps: marks.map(({ time }, i) => hundredths(time - (marks[i - 1]?.time ?? 0))),
+    halves,
+    difference,
+    checkpoints: quarters(walls),
+    cautions: planCautions(shape, { pool, distance, edges, halves, difference }),
+  };
+}
+
+function lengthsOf(pool: Pool, distance: unknown): number {
+  return countOf(lengthsIn(pool, distance as number), 'The number of lengths', 1, MOST_LENGTHS);
+}
+
+function edgeOf(asked: Record<string, unknown>, name: keyof Edges): Hundredths {
+  const what = name === 'startCredit' ? 'The start credit' : 'The finish lift';
+  const edge = differenceOf(asked[name] ?? 0, what);
+  if (edge >= 0) return edge;
+  throw new PacingError('out-of-range', `${what} must be zero or more.`, edge);
+}
+
+function quarters(walls: readonly Mark[]): readonly Mark[] {
+  const nearest = [1, 2, 3, 4].map((quarter) => Math.ceil((walls.length * quarter) / 4 - 0.5));
+  return [...new Set(nearest)].flatMap((length) => walls[length - 1] ?? []);
+}

@@ -1,0 +1,4 @@
+import { fastestLaps } from './data/fastest-laps.js';
+import { checkReference } from './reference.js';
+
+checkReference(fastestLaps);
