@@ -21,7 +21,8 @@ const BEND = { from: 15_000, to: 17_000 };
  * @param distance - The distance to swim, in metres.
  * @returns The estimate, in hundredths of a second.
  * @throws {@link PacingError} `out-of-range` for a distance not from 1 to a million; `not-a-time` where
- *   it takes less than a hundredth; `too-large`; and the codes of the two functions named above.
+ *   it takes less than a hundredth; `too-large`; and the codes of {@link fitPowerLaw} and
+ *   {@link powerLawThrough}.
  * @example
  * const races = [
  *   { distance: 400, time: parseTime('4:00.00') },
