@@ -74,6 +74,10 @@ describe('by a collegiate table', () => {
       convertTime({ ...swim(time, 50, 'free', LCM), sex: 'W' }, SCY).time;
     expect([2514, 2515, 2516].map(there)).toEqual([2214, 2215, 2216]);
 
+    // 10.00 converts to 8.81 exactly: it does not make 8.80.
+    const exact = { ...swim('8.80', 50, 'free', SCY), sex: 'W' as const };
+    expect(convertTime(exact, LCM).time).toBe(999);
+
     const mile = { ...swim('14:37.31', 1650, 'free', SCY), sex: 'M' as const };
     expect(convertTime(mile, LCM)).toMatchObject({ time: 89_981, distance: 1500 });
   });
@@ -140,6 +144,26 @@ describe('by turns', () => {
     });
   });
 
+  test.each([
+    [0.5, undefined],
+    [2e6, undefined],
+    [100, 0.9],
+    [100, 1.4],
+  ])('a distance of %s and a yard ratio of %s are beyond sense', (distance, ratio) => {
+    const from = swim(6500, distance, 'free', { length: 0.5, unit: 'yd' });
+    expect(() => convertTime(from, SCM, gain(60, ratio))).toThrow(code('out-of-range'));
+  });
+
+  test('the ends of the range are still inside it', () => {
+    const outside = (time: number, perTurn: number) =>
+      codes(convertTime(swim(time, 100, 'free', SCM), LCM, gain(perTurn)).cautions).includes(
+        'outside-published-range',
+      );
+    // 60.50 gives 61.36 at the least, 60.00 gives 61.96 at the most; two turns fewer.
+    expect([42, 43].map((perTurn) => outside(6050, perTurn))).toEqual([true, false]);
+    expect([98, 99].map((perTurn) => outside(6000, perTurn))).toEqual([false, true]);
+  });
+
   test('between 25 m and 50 m the range is what studies measured', () => {
     const { range, cautions } = convertTime(swim(6000, 100, 'free', SCM), LCM, gain(60));
     expect(range).toMatchObject({ low: 6085, high: 6196 });
@@ -165,8 +189,10 @@ describe('by turns', () => {
   });
 
   test('a swim that the turns would eat is refused', () => {
-    const short = swim(100, 100, 'free', LCM);
-    expect(() => convertTime(short, SCM, gain(60))).toThrow(code('out-of-range'));
+    for (const time of [100, 120]) {
+      const short = swim(time, 100, 'free', LCM);
+      expect(() => convertTime(short, SCM, gain(60))).toThrow(code('out-of-range'));
+    }
     expect(convertTime(swim(121, 100, 'free', LCM), SCM, gain(60)).time).toBe(1);
   });
 
@@ -179,6 +205,9 @@ describe('by turns', () => {
     expect(() => convertTime(swim(3000, 110, 'free', SCM), LCM, gain(60))).toThrow(
       code('not-whole-lengths'),
     );
+    // 1500 would be whole lengths of 20 yd, the 1650 that was swum is not.
+    const mile = swim(100_000, 1650, 'free', { length: 20, unit: 'yd' });
+    expect(() => convertTime(mile, LCM, gain(60))).toThrow(code('not-whole-lengths'));
   });
 });
 

@@ -54,6 +54,11 @@ describe('timeForPoints', () => {
     expect(timeForPoints(998, base)).toBe(2001);
   });
 
+  // 20.48 is a power of two in hundredths: the search for the slowest time starts at its very answer.
+  test('a search that lands on the answer keeps it', () => {
+    expect(timeForPoints(1000, hundredths(2048))).toBe(2048);
+  });
+
   test('agrees with stepping through the times one by one', () => {
     fc.assert(
       fc.property(

@@ -133,7 +133,13 @@ describe('what cannot be swum', () => {
     ['nothing to start from', outAndBack(750, 0), {}, 'wrong-shape'],
     ['two things to start from', outAndBack(750, 0), { speed: 1, goal: 150_000 }, 'wrong-shape'],
     ['a leg without length', [{ distance: 0 }], { speed: 1 }, 'out-of-range'],
-    ['a goal of weeks', outAndBack(750, 0), { goal: 1e8 }, 'out-of-range'],
+    ['a goal of weeks', outAndBack(750, 1), { goal: 1e8 }, 'out-of-range'],
+    [
+      'a cross current as fast as the swimmer, whatever helps along',
+      [{ distance: 100, cross: 1.25, current: 0.5 }],
+      { speed: 1.25 },
+      'current-too-strong',
+    ],
     ['a pace of no swimmer', outAndBack(750, 0), { pace: 1000 }, 'out-of-range'],
   ])('%s', (_, legs, options, wanted) => {
     expect(() => planOpenWater(legs, options as OpenWaterOptions)).toThrow(code(wanted));
