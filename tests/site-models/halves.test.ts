@@ -23,9 +23,11 @@ describe('checking a swim’s halves', () => {
     expect(view({ pool: '25yd', times: '28 30 31 29' }).result?.swim.marks.at(-1)?.distance).toBe(
       100,
     );
-    const odd = view({ pool: 'other', length: '33 1/3', times: '28 30' });
-    expect(odd.lengthError).toBe('Length of the pool must be a number, like 20.');
-    expect(odd.result).toBeNull();
+    const third = view({ pool: 'other', length: '33 1/3', times: '28 30 31' });
+    expect(third.result?.swim.marks.at(-1)?.distance).toBe(100);
+    const unread = view({ pool: 'other', length: 'long', times: '28 30' });
+    expect(unread.lengthError).toBe('Length of the pool must be a number, like 20.');
+    expect(unread.result).toBeNull();
     const twenty = view({ pool: 'other', length: '20 yd', unit: 'yd', times: '14 15 15 14' });
     expect(twenty.pool).toEqual({ length: 20, unit: 'yd' });
     expect(twenty.result?.swim.marks.at(-1)?.distance).toBe(80);

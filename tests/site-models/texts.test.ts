@@ -10,6 +10,8 @@ describe('a count field', () => {
     ['8', 8],
     [' 25 m ', 25],
     ['33,33yd', 33.33],
+    ['33 1/3 m', 33 + 1 / 3],
+    ['33⅓', 33 + 1 / 3],
     ['１２', 12],
   ])('reads %j', (text, count) => {
     expect(readCountText(text, 'Length', { whole: false })).toEqual({ count, error: null });

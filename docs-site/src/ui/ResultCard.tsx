@@ -8,7 +8,7 @@ export interface Figured {
   readonly note?: string | undefined;
 }
 
-interface Props {
+export interface ResultCardProps {
   /** The one figure the page is for; none while an answer is awaited. */
   readonly headline: Figured | null;
   /** Figures to hold against it, such as the naive one. */
@@ -25,8 +25,12 @@ interface Props {
   readonly working?: ComponentChildren;
 }
 
-/** Headline first, what it stands against second, cautions third, the working on demand. */
-export function ResultCard(props: Props) {
+/**
+ * The answer, or what it waits for. One of these stands in a calculator throughout, so that it knows
+ * what it said last. Headline first, what it stands against second, cautions third, the working on
+ * demand.
+ */
+export function ResultCard(props: ResultCardProps) {
   const { headline, beside = [], cautions = [], sentence, waiting, children, working } = props;
   return (
     <div class="result">

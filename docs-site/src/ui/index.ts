@@ -6,7 +6,7 @@ export { Figure } from './Figure';
 export { NumberTable, type TableRow } from './NumberTable';
 export { OpenInCalculator } from './OpenInCalculator';
 export { PoolField } from './PoolField';
-export { Cautions, type Figured, ResultCard } from './ResultCard';
+export { Cautions, type Figured, ResultCard, type ResultCardProps } from './ResultCard';
 export { Safety } from './Safety';
 export { ShareBar } from './ShareBar';
 export { SplitChart } from './SplitChart';

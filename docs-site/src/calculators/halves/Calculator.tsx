@@ -5,6 +5,7 @@ import {
   CountField,
   type Problem,
   ResultCard,
+  type ResultCardProps,
   ShareBar,
   SplitChart,
   SplitTable,
@@ -41,7 +42,7 @@ export default function Calculator({ initial = heat, id = 'halves', ownPage = fa
   const pool = view.pool;
 
   return (
-    <div class="calculator not-content" id={id}>
+    <div class={`calculator not-content${ownPage ? ' own-page' : ''}`} id={id}>
       <AddressNotice problems={form.addressProblems.value} />
       <div class="board">
         <form onSubmit={(event) => event.preventDefault()}>
@@ -59,7 +60,7 @@ export default function Calculator({ initial = heat, id = 'halves', ownPage = fa
                 id={`${id}-length`}
                 name="length"
                 label="Length of the pool"
-                hint="33,33 or 20"
+                hint="20, or 33 1/3"
                 parts
                 value={fields.length}
                 onValue={(text) => form.set('length', text)}
@@ -126,58 +127,56 @@ export default function Calculator({ initial = heat, id = 'halves', ownPage = fa
             </button>
           </div>
         </form>
-        {view.result && pool ? (
-          <Result result={view.result} pool={pool} />
-        ) : (
-          <ResultCard headline={null} sentence="" waiting={waitingFor(problems)} />
-        )}
+        <ResultCard {...(view.result && pool ? answer(view.result, pool) : waitFor(problems))} />
       </div>
       <ShareBar href={addressOf(fields)} problems={problems} csv={view.result && csvOf(view)} />
     </div>
   );
 }
 
-function Result({ result, pool }: { readonly result: HalvesResult; readonly pool: Pool }) {
+function answer(result: HalvesResult, pool: Pool): ResultCardProps {
   const { swim, halves, comparison, profile, sentence, cautions } = result;
-  const total = swim.marks.at(-1)?.time;
-  return (
-    <ResultCard
-      headline={{
-        label: 'Second half against the first',
-        figure: formatTime(comparison.difference, { signed: true }),
-        note: `${verdictWords[comparison.verdict]}, ${signedPercent(comparison.ratio - 1)} %`,
-      }}
-      beside={[
-        { label: 'First half', figure: formatTime(halves.first) },
-        { label: 'Second half', figure: formatTime(halves.second) },
-        { label: 'Whole swim', figure: total === undefined ? '' : formatTime(total) },
-      ]}
-      cautions={cautions}
-      sentence={sentence}
-      working={
-        <>
+  const finish = swim.marks.at(-1);
+  const total = finish ? formatTime(finish.time) : '';
+  return {
+    headline: {
+      label: 'Second half against the first',
+      figure: formatTime(comparison.difference, { signed: true }),
+      note: `${verdictWords[comparison.verdict]}, ${signedPercent(comparison.ratio - 1)} %`,
+    },
+    beside: [
+      { label: 'First half', figure: formatTime(halves.first) },
+      { label: 'Second half', figure: formatTime(halves.second) },
+      { label: 'Whole swim', figure: total },
+    ],
+    cautions,
+    sentence,
+    working: (
+      <>
+        <p>
+          Halfway is {distanceText((finish?.distance ?? 0) / 2)} {pool.unit}. The time there is the
+          first half; what remains of {total} is the second.
+        </p>
+        {profile && (
           <p>
-            Halfway is {distanceText((swim.marks.at(-1)?.distance ?? 0) / 2)} {pool.unit}. The time
-            there is the first half; what remains of {total && formatTime(total)} is the second.
+            Leaving out the first and the last lap, the laps between change by{' '}
+            {signedSeconds(profile.middle.drift)} s from one to the next (a straight line through
+            them) and scatter by {signedPercent(profile.middle.variation).replace('+', '')} %. The
+            first lap is {signedPercent(profile.first)} % against them, the last{' '}
+            {signedPercent(profile.last)} %.
           </p>
-          {profile && (
-            <p>
-              Leaving out the first and the last lap, the laps between change by{' '}
-              {signedSeconds(profile.middle.drift)} s from one to the next (a straight line through
-              them) and scatter by {signedPercent(profile.middle.variation).slice(1)} %. The first
-              lap is {signedPercent(profile.first)} % against them, the last{' '}
-              {signedPercent(profile.last)} %.
-            </p>
-          )}
-        </>
-      }
-    >
-      {profile && (
-        <SplitChart swims={[swim]} names={['Swim']} unit={pool.unit} finding={sentence} />
-      )}
-      <SplitTable caption="Laps of the swim" swims={[swim]} names={['Swim']} unit={pool.unit} />
-    </ResultCard>
-  );
+        )}
+      </>
+    ),
+    children: (
+      <>
+        {profile && (
+          <SplitChart swims={[swim]} names={['Swim']} unit={pool.unit} finding={sentence} />
+        )}
+        <SplitTable caption="Laps of the swim" swims={[swim]} names={['Swim']} unit={pool.unit} />
+      </>
+    ),
+  };
 }
 
 const poolOptions = [
@@ -210,8 +209,11 @@ const everyOptions = (pool: Pool | null) =>
 const signedSeconds = (slope: number): string =>
   `${slope < 0 ? '−' : '+'}${(Math.abs(slope) / 100).toFixed(2)}`;
 
-const waitingFor = (problems: readonly Problem[]): string =>
-  `The halves appear once this is put right: ${problems.map(({ message }) => message).join(' ')}`;
+const waitFor = (problems: readonly Problem[]): ResultCardProps => ({
+  headline: null,
+  sentence: '',
+  waiting: `The halves appear once this is put right: ${problems.map(({ message }) => message).join(' ')}`,
+});
 
 function problemsOf(view: HalvesView, id: string): readonly Problem[] {
   const length = view.pool === null && view.lengthError;

@@ -1,6 +1,5 @@
 import {
   compareHalves,
-  distanceAt,
   formatTime,
   type HalfComparison,
   type Halves,
@@ -71,7 +70,7 @@ export interface HalvesResult {
 /** From what stands in the fields to all that is shown. */
 export function viewOf(fields: HalvesFields): HalvesView {
   const { pool, error: lengthError } = poolOf(fields);
-  const every = pool === null ? 25 : distanceAt(pool, Number(fields.every));
+  const every = (pool?.length ?? 25) * Number(fields.every);
   const running = fields.kind === 'running';
   const reading = readTimesText(fields.times.slice(0, longest), {
     label: running ? 'Time' : 'Lap',
