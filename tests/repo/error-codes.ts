@@ -1,4 +1,5 @@
 import {
+  assignTouches,
   convertPace,
   convertTime,
   crossCurrent,
@@ -8,19 +9,23 @@ import {
   groupLanes,
   halvesOf,
   hundredths,
+  impliedTime,
   LCM,
   lapsOf,
   lengthsIn,
   type PacingErrorCode,
   pacingProfile,
+  parseSet,
   parseTime,
   projectFromSet,
   readSet,
+  restGain,
   SCM,
   SCY,
   splitsFromLaps,
   splitsFromMarks,
 } from 'backhalf';
+import { timelineOf } from '../../packages/core/src/sets/timeline.js';
 
 const swim = (every: number, ...laps: number[]) => splitsFromLaps(every, laps.map(hundredths));
 const mark = (distance: number, time: number) => ({ distance, time: hundredths(time) });
@@ -28,6 +33,16 @@ const set = { pool: SCY, repDistance: 100 };
 
 /** One call for each code that raises it. A new code needs a row here: the compiler asks for it. */
 export const errorCodes: Record<PacingErrorCode, () => unknown> = {
+  'cannot-tell-apart': () => {
+    const pair = ['Mara', 'Ivo'].map((name) => ({ name, pace: hundredths(6500) }));
+    const plan = { swimmers: pair, reps: 2, repDistance: 100, sendOff: hundredths(9000) };
+    return assignTouches({ ...plan, stagger: hundredths(0), marks: 'finish' }, []);
+  },
+  'not-measured': () => restGain(100, hundredths(3000)),
+  'reserve-does-not-fit': () => {
+    const sprint = { pool: SCM, repDistance: 25, reps: [swim(25, 1500)] };
+    return impliedTime(sprint, { reserve: 100, recovery: { form: 'linear' } });
+  },
   'wrong-shape': () => readSet(JSON.parse('"ten 100s"')),
   'not-a-time': () => hundredths(33.5),
   'out-of-range': () => fromSeconds(Number.NaN),
@@ -59,4 +74,10 @@ export const errorCodes: Record<PacingErrorCode, () => unknown> = {
   'too-few-trials': () => fitCriticalSpeed([mark(400, 29_500)]),
   'trial-repeated': () => fitPowerLaw([mark(400, 29_500), mark(400, 29_600)]),
   'trials-contradict': () => fitCriticalSpeed([mark(200, 14_000), mark(400, 27_000)]),
+  'set-unreadable': () => parseSet('4 x 100 quickly'),
+  'set-ambiguous': () => parseSet('10 x 100 on :30'),
+  'set-contradiction': () => parseSet('broken 400: 3 x 100 r 10'),
+  'set-incomplete': () => timelineOf(parseSet('4 x 100 on 1:30'), {}),
+  'too-many-reps': () => parseSet('9999 x 25 + 9999 x 25'),
+  'breath-holding': () => parseSet('8 x 25 underwater'),
 };

@@ -30,8 +30,12 @@
  * - `set-incomplete`: a set leaves open a time that is needed.
  * - `too-many-reps`: a set has more swims than are read.
  * - `breath-holding`: a set asks for breath-holding, which is not planned.
+ * - `not-measured`: the figure asked for lies outside what was published.
+ * - `reserve-does-not-fit`: no critical speed uses up the reserve in these swims.
  */
 export type PacingErrorCode =
+  | 'reserve-does-not-fit'
+  | 'not-measured'
   | 'cannot-tell-apart'
   | 'wrong-shape'
   | 'not-a-time'

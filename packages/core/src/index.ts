@@ -56,7 +56,16 @@ export type { Estimate, EstimateRange } from './projection/estimate.js';
 export { projectFromSet, type Race, type SetProjection } from './projection/from-set.js';
 export { fitPowerLaw, type PowerLaw, powerLawThrough } from './projection/power-law.js';
 export { timeFromPowerLaw } from './projection/power-law-time.js';
+export type { Recovery } from './projection/recovery.js';
 export { REFERENCE_EXPONENTS, type ReferenceExponent } from './projection/reference-exponents.js';
+export {
+  type ReserveOptions,
+  type ReserveStep,
+  type ReserveTrace,
+  reserveThrough,
+} from './projection/reserve.js';
+export { impliedTime } from './projection/reserve-time.js';
+export { type RestGain, restGain } from './projection/rest-gain.js';
 export { type TrackRecordRow, trackRecord } from './projection/track-record-table.js';
 export type { Trial } from './projection/trial.js';
 // sets

@@ -6,6 +6,7 @@ import { sumOf } from '../statistics.js';
 import { type Hundredths, hundredths, nearestHundredth } from '../time/hundredths.js';
 import { backHalfEstimate } from './back-half.js';
 import type { Estimate } from './estimate.js';
+import { restAwareEstimate } from './rest-aware.js';
 
 /** A broken swim, read side by side: what was swum, and what each method makes of it. */
 export interface BrokenSwimReading {
@@ -15,6 +16,8 @@ export interface BrokenSwimReading {
   readonly swum: Hundredths;
   /** The second halves added and doubled, scaled to the race. */
   readonly backHalf: Estimate;
+  /** By published rest data; null where this rest and rep distance were not measured. */
+  readonly restAware: Estimate | null;
   /** The back-half time less what was swum, scaled alike, in hundredths of a second. */
   readonly optimism: Hundredths;
 }
@@ -23,7 +26,9 @@ export interface BrokenSwimReading {
  * Reads a broken swim: a race distance in pieces with short rest between.
  *
  * The added time of the pieces (the broken time) is not an estimate of the race: each piece began
- * with rest and a clean push. The second halves, added and doubled, are nearer (common practice).
+ * with rest and a clean push. The second halves, added and doubled, are nearer (common practice). Where
+ * published data cover the rest and the rep distance, what they give stands beside; the methods
+ * disagree, and none is averaged away. With a fitted reserve, see {@link impliedTime}.
  *
  * @param set - The pieces as timed: distances in the pool's unit, times in hundredths of a second.
  * @param race - The race's `distance` in the pool's unit; all pieces added unless given.
@@ -51,6 +56,7 @@ export function projectBrokenSwim(
     distance,
     swum,
     backHalf,
+    restAware: restAwareEstimate(pieces, distance),
     optimism: nearestHundredth(backHalf.time - (swum * distance) / total),
   };
 }

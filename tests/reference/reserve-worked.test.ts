@@ -1,0 +1,4 @@
+import { reserveWorked } from './data/reserve-worked.js';
+import { checkReference } from './reference.js';
+
+checkReference(reserveWorked);
