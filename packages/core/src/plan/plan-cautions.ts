@@ -19,6 +19,7 @@ export function planCautions(
   },
 ): readonly Caution[] {
   const { difference, edges } = plan;
+  const stranger = borrowed(shape, plan);
   const plain = shape.kind === 'even' && edges.startCredit === 0 && edges.finishLift === 0;
   const asked = shape.kind === 'halves' ? shape.secondHalf : plain ? hundredths(0) : null;
   return cautionsWhere(
@@ -32,7 +33,7 @@ export function planCautions(
       'halves-interpolated',
       'Halfway lies between two walls; its time is read off a straight line.',
     ],
-    [borrowed(shape, plan) !== '', 'shape-borrowed', borrowed(shape, plan)],
+    [stranger !== '', 'shape-borrowed', stranger],
   );
 }
 

@@ -2,11 +2,11 @@ import type { Caution } from '../caution.js';
 import { countOf, fieldsOf } from '../check.js';
 import { convertDistance } from '../course/convert-distance.js';
 import { lengthsIn, type Pool, poolOf, snap } from '../course/pool.js';
-import { PacingError } from '../errors.js';
-import { type Halves, halvesIfMarked } from '../splits/halves.js';
+import type { Halves } from '../splits/halves.js';
 import { type Mark, splitsFromLaps } from '../splits/splits.js';
-import { differenceOf, type Hundredths, hundredths, timeOf } from '../time/hundredths.js';
-import { type Edges, lengthTimes } from './length-times.js';
+import { type Hundredths, hundredths, nearestHundredth, timeOf } from '../time/hundredths.js';
+import { spanOf } from '../time/span.js';
+import { lengthTimes } from './length-times.js';
 import { planCautions } from './plan-cautions.js';
 import { type RaceShape, shapeOf } from './race-shape.js';
 
@@ -25,7 +25,10 @@ export interface RaceOptions {
   readonly shape: RaceShape;
   /** From mark to mark, in the pool's unit, a whole number of lengths; one length unless given. */
   readonly every?: number;
-  /** By how much the dive makes the first length faster, in hundredths of a second; 0 unless given. */
+  /**
+   * By how much the dive makes the first length faster, in hundredths of a second; 0 unless given. A
+   * shape taken from swims has its dive in it and takes neither this nor a finish lift.
+   */
   readonly startCredit?: Hundredths;
   /** By how much the finish makes the last length faster, in hundredths of a second; 0 unless given. */
   readonly finishLift?: Hundredths;
@@ -90,14 +93,14 @@ export function planRace(options: RaceOptions): RacePlan {
   const stride = lengthsOf(pool, asked['every'] ?? pool.length);
   const goal = timeOf(asked['goal'], 'The goal');
   const edges = {
-    startCredit: edgeOf(asked, 'startCredit'),
-    finishLift: edgeOf(asked, 'finishLift'),
+    startCredit: spanOf(asked['startCredit'] ?? 0, 'The start credit'),
+    finishLift: spanOf(asked['finishLift'] ?? 0, 'The finish lift'),
   };
   const shape = shapeOf(asked['shape'], convertDistance(distance, pool.unit, 'm'));
 
   const { marks: walls } = splitsFromLaps(pool.length, lengthTimes(shape, goal, count, edges));
   const marks = walls.filter((_, i) => (i + 1) % stride === 0 || i + 1 === count);
-  const halves = halvesIfMarked({ marks: walls });
+  const halves = halvesAt(walls);
   const difference = halves && hundredths(halves.second - halves.first);
   return {
     pool,
@@ -116,11 +119,14 @@ function lengthsOf(pool: Pool, distance: unknown): number {
   return countOf(lengthsIn(pool, distance as number), 'The number of lengths', 1, MOST_LENGTHS);
 }
 
-function edgeOf(asked: Record<string, unknown>, name: keyof Edges): Hundredths {
-  const what = name === 'startCredit' ? 'The start credit' : 'The finish lift';
-  const edge = differenceOf(asked[name] ?? 0, what);
-  if (edge >= 0) return edge;
-  throw new PacingError('out-of-range', `${what} must be zero or more.`, edge);
+/** Counted in lengths: a third of a hundred is no exact distance, and a tie could be lost on it. */
+function halvesAt(walls: readonly Mark[]): Halves | null {
+  const before = walls[Math.floor(walls.length / 2) - 1];
+  const after = walls[Math.ceil(walls.length / 2) - 1];
+  const finish = walls[walls.length - 1];
+  if (before === undefined || after === undefined || finish === undefined) return null;
+  const first = nearestHundredth((before.time + after.time) / 2);
+  return { first, second: hundredths(finish.time - first), interpolated: before !== after };
 }
 
 function quarters(walls: readonly Mark[]): readonly Mark[] {

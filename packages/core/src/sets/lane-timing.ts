@@ -1,9 +1,9 @@
 import { countOf, itemsOf } from '../check.js';
-import { PacingError } from '../errors.js';
-import { differenceOf, type Hundredths, timeOf } from '../time/hundredths.js';
+import { type Hundredths, timeOf } from '../time/hundredths.js';
+import { spanOf } from '../time/span.js';
 
 /** Leaving five seconds apart is the habit where nothing else is said: common practice. */
-export const FIVE_APART = 500 as Hundredths;
+const FIVE_APART = 500 as Hundredths;
 
 /** More than any lane holds, and more reps than a day has; keeps a mistyped count from filling the memory. */
 const MOST_SWIMMERS = 100;
@@ -34,10 +34,7 @@ export function timingOf(fields: Record<string, unknown>): Required<LaneTiming> 
 
 /** The time between two swimmers; zero where they leave together. */
 export function staggerOf(value: unknown = FIVE_APART): Hundredths {
-  const stagger = differenceOf(value, 'The time between swimmers');
-  if (stagger >= 0) return stagger;
-  const message = 'The time between swimmers must be zero or more.';
-  throw new PacingError('out-of-range', message, value);
+  return spanOf(value, 'The time between swimmers');
 }
 
 /** The swim times of a lane, one a swimmer in the order they leave. */

@@ -1,8 +1,9 @@
 import { choiceOf, fieldsOf } from '../check.js';
 import { PacingError } from '../errors.js';
 import { formatTime } from '../time/format-time.js';
-import { differenceOf, type Hundredths, hundredths, timeOf } from '../time/hundredths.js';
+import { type Hundredths, hundredths, timeOf } from '../time/hundredths.js';
 import { timeAtPace } from '../time/pace.js';
+import { spanOf } from '../time/span.js';
 
 /** Pace clocks are marked every five seconds, so send-offs are called in fives: common practice. */
 const FIVE_SECONDS = 500 as Hundredths;
@@ -55,21 +56,15 @@ export function sendOffFor(swim: Hundredths, options: SendOffOptions): Hundredth
   const asked = fieldsOf(options, 'The options');
   const { rest, step: every = FIVE_SECONDS, round: way = 'up' } = asked;
   const step = timeOf(every, 'The step');
-  const exact = timeOf(swim, 'The swim') + restOf(rest);
+  const exact = timeOf(swim, 'The swim') + spanOf(rest, 'The rest');
   const over = exact % step;
   const down = exact - over;
   const round = choiceOf(way, ['up', 'down', 'nearest'], 'The rounding');
   const goesUp = over > 0 && (round === 'up' || (round === 'nearest' && 2 * over >= step));
   const sendOff = hundredths(goesUp ? down + step : down);
   if (sendOff > 0) return sendOff;
-  const message = `Rounding by ${formatTime(step)} leaves no send-off for a swim this short; choose a smaller step or round up.`;
+  const message = `Rounding by ${formatTime(step)} leaves no send-off; choose a smaller step or round up.`;
   throw new PacingError('out-of-range', message, every);
-}
-
-function restOf(value: unknown): Hundredths {
-  const rest = differenceOf(value, 'The rest');
-  if (rest >= 0) return rest;
-  throw new PacingError('out-of-range', 'The rest must be zero or more.', value);
 }
 
 /**

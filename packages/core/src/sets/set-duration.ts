@@ -1,7 +1,7 @@
 import { fieldsOf, itemsOf } from '../check.js';
-import { PacingError } from '../errors.js';
 import { sumOf } from '../statistics.js';
-import { differenceOf, type Hundredths, hundredths, timeOf } from '../time/hundredths.js';
+import { type Hundredths, hundredths, timeOf } from '../time/hundredths.js';
+import { spanOf } from '../time/span.js';
 import { type LaneTiming, timingOf } from './lane-timing.js';
 
 /** How long a set takes a lane, from the first start. */
@@ -58,9 +58,6 @@ export function practiceDuration(
   pause: Hundredths = hundredths(0),
 ): Hundredths {
   const booked = itemsOf(sets, 'The sets').map((set) => setDuration(set as LaneTiming).booked);
-  const between = differenceOf(pause, 'The pause');
-  if (between < 0) {
-    throw new PacingError('out-of-range', 'The pause must be zero or more.', pause);
-  }
+  const between = spanOf(pause, 'The pause');
   return hundredths(sumOf(booked) + between * Math.max(0, booked.length - 1));
 }
