@@ -24,9 +24,8 @@ test('a pace needs its gain, and a stretch that ends at a wall', () => {
   expect(() => convertPace(hundredths(6700), SCM, LCM, { gainPerTurn, per: 75 })).toThrow(
     code('not-whole-lengths'),
   );
-  const tiny = { length: 0.5, unit: 'm' } as const;
-  for (const per of [0.5, 2e6]) {
-    expect(() => convertPace(hundredths(6700), tiny, tiny, { gainPerTurn, per })).toThrow(
+  for (const per of [0.5, 2_000_000]) {
+    expect(() => convertPace(hundredths(6700), SCM, LCM, { gainPerTurn, per })).toThrow(
       code('out-of-range'),
     );
   }

@@ -146,11 +146,11 @@ describe('by turns', () => {
 
   test.each([
     [0.5, undefined],
-    [2e6, undefined],
+    [2_000_000, undefined],
     [100, 0.9],
     [100, 1.4],
   ])('a distance of %s and a yard ratio of %s are beyond sense', (distance, ratio) => {
-    const from = swim(6500, distance, 'free', { length: 0.5, unit: 'yd' });
+    const from = swim(6500, distance, 'free', SCY);
     expect(() => convertTime(from, SCM, gain(60, ratio))).toThrow(code('out-of-range'));
   });
 
