@@ -34,10 +34,10 @@ import { turnModel } from './turn-model.js';
  *   `gain-missing`; `not-whole-lengths`; `too-large`; `wrong-shape`, `unknown-choice`, `out-of-range`
  *   or `not-a-time` where a field is none.
  * @example
- * const swim = { time: parseTime('1:50.87'), distance: 200, stroke: 'fly', from: SCM };
+ * const swim = { time: parseTime('1:50.87'), distance: 200, stroke: 'fly', from: SCM } as const;
  * formatTime(convertTime(swim, SCY).time); // => '1:40.44'
  * @example
- * const swim = { time: parseTime('16:46.60'), distance: 1500, stroke: 'free', from: LCM };
+ * const swim = { time: parseTime('16:46.60'), distance: 1500, stroke: 'free', from: LCM } as const;
  * formatTime(convertTime(swim, SCM, { gainPerTurn: hundredths(60) }).time); // => '16:28.60'
  * @see US collegiate qualifying standards (Division I), seasons 2021–22 and 2023–24, as quoted by news
  *   reports; Wolfrum et al. 2013 (SpringerPlus 2:643; Medicina Sportiva 17(3)) and 2014 (J. Human

@@ -56,7 +56,7 @@ export interface PaceCard {
  * );
  * card.title; // => '500 yd in 5:00.00'
  * card.rows.map(({ text }) => text.time); // => ['1:00.00', '2:00.00', '3:00.00', '4:00.00', '5:00.00']
- * card.halfway.text; // => '2:30.00'
+ * card.halfway?.text; // => '2:30.00'
  */
 export function paceCard(plan: RacePlan): PaceCard {
   const { pool, marks, halves, checkpoints } = planOf(plan);

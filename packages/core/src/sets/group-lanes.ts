@@ -78,7 +78,7 @@ export interface LanePlan {
  * const plan = groupLanes(squad, { lanes: 2, repDistance: 100, rest: fromSeconds(15) });
  * plan.lanes.map(({ swimmers }) => swimmers.map(({ name }) => name));
  * // => [['Mara Quill', 'Bea Loxley'], ['Ivo Tarn']]
- * plan.lanes.map(({ sendOff }) => formatTime(sendOff, { decimals: 0 })); // => ['1:20', '1:25']
+ * plan.lanes.map(({ sendOff }) => sendOff); // => [8000, 8500]
  * @see Fisher 1958, J. Am. Stat. Assoc. 53 (from memory): the best groups of a sorted row have no gaps.
  */
 export function groupLanes(swimmers: readonly LaneSwimmer[], options: LaneOptions): LanePlan {

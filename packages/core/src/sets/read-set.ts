@@ -73,7 +73,7 @@ export interface SetReading {
  * @example
  * const rep = splitsFromLaps(50, [3150, 3350].map(hundredths));
  * const set = { pool: SCM, repDistance: 100, reps: Array(20).fill(rep), sendOff: hundredths(9000) };
- * formatTime(readSet(set).honestPace); // => '1:07.00'
+ * readSet(set).honestPace; // => 6700
  * @example
  * const rep = splitsFromLaps(50, [3150, 3350].map(hundredths));
  * readSet({ pool: SCM, repDistance: 100, reps: [rep] }).optimism; // => 200
