@@ -17,7 +17,6 @@
  * - `too-few-reps`: a reading needs more reps than the set has.
  * - `rep-distance-differs`: a rep does not end at the set's rep distance.
  * - `too-few-lanes`: the lanes do not hold all swimmers.
- * - `cannot-tell-apart`: two swimmers start together, and no touch says whose it is.
  * - `too-few-trials`: a fit needs two trials or more.
  * - `trial-repeated`: two trials are of the same distance.
  * - `trials-contradict`: a longer trial was swum no slower than a shorter one, or they give an impossible exponent.
@@ -30,13 +29,11 @@
  * - `set-incomplete`: a set leaves open a time that is needed.
  * - `too-many-reps`: a set has more swims than are read.
  * - `breath-holding`: a set asks for breath-holding, which is not planned.
+ * - `cannot-tell-apart`: two swimmers start together, and no touch says whose it is.
  * - `not-measured`: the figure asked for lies outside what was published.
  * - `reserve-does-not-fit`: no critical speed uses up the reserve in these swims.
  */
 export type PacingErrorCode =
-  | 'reserve-does-not-fit'
-  | 'not-measured'
-  | 'cannot-tell-apart'
   | 'wrong-shape'
   | 'not-a-time'
   | 'out-of-range'
@@ -64,7 +61,10 @@ export type PacingErrorCode =
   | 'set-contradiction'
   | 'set-incomplete'
   | 'too-many-reps'
-  | 'breath-holding';
+  | 'breath-holding'
+  | 'cannot-tell-apart'
+  | 'not-measured'
+  | 'reserve-does-not-fit';
 
 /**
  * The only error this library throws. Branch on `code`; show `message` to a person.

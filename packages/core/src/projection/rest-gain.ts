@@ -17,7 +17,12 @@ export interface RestGain {
   /** The gain in speed, a ratio: 0.0421 is 4.21 % faster. */
   readonly gain: number;
   /** From the smallest to the largest gain measured around this distance: ratios. */
-  readonly between: { readonly least: number; readonly most: number };
+  readonly between: {
+    /** The smaller, a ratio. */
+    readonly least: number;
+    /** The larger, a ratio. */
+    readonly most: number;
+  };
   /** Whether the distance lies between two measured ones, so that a curve of ours was read. */
   readonly interpolated: boolean;
 }

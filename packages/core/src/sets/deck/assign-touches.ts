@@ -24,6 +24,7 @@ export interface TouchReading {
   readonly name: string | null;
   /** The rep, a count from 1; null where the touch is nobody's. */
   readonly rep: number | null;
+  /** Which mark of the rep; null where the touch is nobody's. */
   readonly mark: DeckMark | null;
   /** How sure this is: a ratio from 0 to 1. */
   readonly confidence: number;
@@ -43,9 +44,11 @@ export interface AssignedTouch extends TouchReading {
 export interface MissingTouch {
   /** The swimmer's place in the plan, a count from 0. */
   readonly swimmer: number;
+  /** The swimmer's name. */
   readonly name: string;
   /** The rep, a count from 1. */
   readonly rep: number;
+  /** Which mark of the rep. */
   readonly mark: DeckMark;
 }
 
@@ -57,6 +60,7 @@ export interface DeckReading {
   readonly missing: readonly MissingTouch[];
   /** For each swimmer of the plan, the reps; null where the finish is missing. Fit for `readSet`. */
   readonly swims: readonly {
+    /** The swimmer's name. */
     readonly name: string;
     /** Distances in the pool's unit, times since the swimmer's own start in hundredths of a second. */
     readonly reps: readonly (Splits | null)[];
@@ -91,7 +95,7 @@ const SURE = 0.91;
  *   ],
  *   reps: 1, repDistance: 100, sendOff: parseTime('1:40'), stagger: parseTime(':05'),
  *   marks: 'finish',
- * };
+ * } as const;
  * const { touches } = assignTouches(plan, [parseTime('1:05.40'), parseTime('1:14.90')]);
  * touches.map((touch) => touch.name); // => ['Mara', 'Ivo']
  */

@@ -4,6 +4,7 @@ import { differenceOf, type Hundredths, hundredths, timeOf } from '../../time/hu
 
 /** A swimmer to be timed. */
 export interface DeckSwimmer {
+  /** As the readings shall name them. */
   readonly name: string;
   /** The rep time expected of the swimmer, in hundredths of a second. */
   readonly pace: Hundredths;
