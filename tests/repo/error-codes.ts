@@ -69,7 +69,7 @@ export const errorCodes: Record<PacingErrorCode, () => unknown> = {
   'rep-distance-differs': () => readSet({ ...set, reps: [swim(50, 3150)] }),
   'no-published-factor': () =>
     convertTime({ time: hundredths(6500), distance: 100, stroke: 'free', from: SCM }, LCM),
-  'gain-missing': () => convertPace(hundredths(6500), SCM, LCM, {}),
+  'gain-missing': () => convertPace(hundredths(6500), SCM, LCM, JSON.parse('{}')),
   'current-too-strong': () => crossCurrent(1, 1),
   'too-few-trials': () => fitCriticalSpeed([mark(400, 29_500)]),
   'trial-repeated': () => fitPowerLaw([mark(400, 29_500), mark(400, 29_600)]),

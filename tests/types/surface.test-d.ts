@@ -1,7 +1,12 @@
 import {
   type Comparison,
+  type Conversion,
+  type ConversionRange,
+  type CountedSwim,
   type CriticalSpeed,
   compareEstimates,
+  convertPace,
+  convertTime,
   type Estimate,
   type EstimatePair,
   fitCriticalSpeed,
@@ -14,6 +19,8 @@ import {
   type Interval,
   LCM,
   type Mark,
+  type OpenWaterEffectName,
+  type OpenWaterLeg,
   PacingError,
   type PacingErrorCode,
   type Pool,
@@ -27,13 +34,18 @@ import {
   type Result,
   readSet,
   type SetReading,
+  type Sex,
   type Splits,
+  type Stroke,
+  type SwimToConvert,
   type SwumSet,
   safeParseTime,
   splitsFromLaps,
   type TimeWindow,
   type TrackRecordRow,
   type Trial,
+  TURN_GAINS,
+  type TurnGain,
   timeFromCriticalSpeed,
   timeReadings,
   trackRecord,
@@ -117,3 +129,18 @@ powerLawThrough({ distance: 400, time });
 timeFromCriticalSpeed(fitPowerLaw(trials), 1500);
 // @ts-expect-error — two trials have no standard errors: look before taking one
 fitCriticalSpeed(trials).standardErrors.speed;
+
+// Conversions, stroke counts and open water.
+declare const swimToConvert: SwimToConvert;
+expectTypeOf(convertTime(swimToConvert, LCM)).toEqualTypeOf<Conversion>();
+expectTypeOf<Conversion['range']>().toEqualTypeOf<ConversionRange | null>();
+expectTypeOf<SwimToConvert['stroke']>().toEqualTypeOf<Stroke>();
+expectTypeOf<SwimToConvert['sex']>().toEqualTypeOf<Sex | undefined>();
+expectTypeOf(TURN_GAINS).toEqualTypeOf<readonly TurnGain[]>();
+expectTypeOf<{ distance: number; time: Hundredths; cycles: number }>().toExtend<CountedSwim>();
+expectTypeOf<{ distance: number }>().toExtend<OpenWaterLeg>();
+expectTypeOf<OpenWaterEffectName>().toEqualTypeOf<'drafting' | 'wetsuit'>();
+// @ts-expect-error — what a turn gains is never guessed
+convertPace(time, LCM, pool, {});
+// @ts-expect-error — a stroke is one of five
+swimToConvert.stroke satisfies 'free' | 'back';

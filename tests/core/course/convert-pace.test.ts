@@ -1,4 +1,13 @@
-import { convertPace, convertTime, hundredths, isPacingError, LCM, SCM, SCY } from 'backhalf';
+import {
+  type ConvertPaceOptions,
+  convertPace,
+  convertTime,
+  hundredths,
+  isPacingError,
+  LCM,
+  SCM,
+  SCY,
+} from 'backhalf';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { anything, lap, nearly } from '../../generators.js';
@@ -20,7 +29,9 @@ test('a pace per 100 m becomes one per 100 yd, and back', () => {
 
 test('a pace needs its gain, and a stretch that ends at a wall', () => {
   const code = (name: string) => expect.objectContaining({ code: name });
-  expect(() => convertPace(hundredths(6700), SCM, LCM, {})).toThrow(code('gain-missing'));
+  expect(() => convertPace(hundredths(6700), SCM, LCM, JSON.parse('{}'))).toThrow(
+    code('gain-missing'),
+  );
   expect(() => convertPace(hundredths(6700), SCM, LCM, { gainPerTurn, per: 75 })).toThrow(
     code('not-whole-lengths'),
   );
@@ -50,7 +61,7 @@ test('anything else is refused by a PacingError', () => {
   fc.assert(
     fc.property(nearly(lap), pool, pool, options, (pace, from, to, how) => {
       try {
-        expect(Number.isSafeInteger(convertPace(pace, from, to, how as { per: number }))).toBe(
+        expect(Number.isSafeInteger(convertPace(pace, from, to, how as ConvertPaceOptions))).toBe(
           true,
         );
       } catch (error) {

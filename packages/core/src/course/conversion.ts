@@ -24,7 +24,7 @@ export interface SwimToConvert {
 }
 
 /** How to convert a time. */
-export interface ConvertTimeOptions extends TurnOptions {
+export interface ConvertTimeOptions extends Partial<TurnOptions> {
   /** Unless given: `turns` where a gain is given, else the table published for these two pools. */
   readonly method?: ConversionMethod;
 }

@@ -10,7 +10,7 @@ export interface TurnOptions {
    * What one turn gains over swimming the same stretch, in hundredths of a second, from 0. Never
    * guessed: choose one of `TURN_GAINS`, or the swimmer's own.
    */
-  readonly gainPerTurn?: Hundredths;
+  readonly gainPerTurn: Hundredths;
   /**
    * Time for a metre over time for a yard, a ratio; exactly 1250/1143 unless given. Handbooks print
    * 1.1 or 1.11.
