@@ -12,6 +12,7 @@ import {
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { lap, swim, unevenSwim } from '../../generators.js';
+import { nearestOf } from '../../nearest-of.js';
 import { codeOf, refusal } from '../../refusal.js';
 
 const laps = (every: number, ...times: number[]) => splitsFromLaps(every, times.map(hundredths));
@@ -166,7 +167,7 @@ function byFractions({ marks: given }: Splits): Halves {
   const run =
     BigInt(finish.distance - 2 * left.distance) * BigInt(right.time - left.time) +
     BigInt(left.time) * over;
-  return halves(Number((2n * run + over) / (2n * over)), finish, true);
+  return halves(nearestOf(run, over), finish, true);
 }
 
 function halves(first: number, finish: Mark, interpolated: boolean): Halves {

@@ -1,8 +1,8 @@
 import { hundredths, pacePer, timeAtPace } from 'backhalf';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { nearestOf } from '../../nearest-of.js';
 import { codeOf, refusal } from '../../refusal.js';
-import { nearestOf } from './nearest-of.js';
 
 const time = fc.integer({ min: 1, max: 3_600_000 }).map(hundredths);
 const distance = fc.integer({ min: 1, max: 50_000 });

@@ -1,4 +1,5 @@
 import { type Caution, cautionsWhere } from '../caution.js';
+import { snap } from '../course/pool.js';
 import { PacingError } from '../errors.js';
 import { readSet } from '../sets/read-set.js';
 import { honestTime, markedHalves } from '../sets/second-halves.js';
@@ -21,13 +22,14 @@ export function backHalfEstimate(
       'No rep has a mark at or before halfway, so there is no second half to read; time the halves.';
     throw new PacingError('halfway-not-bracketed', message, set);
   }
-  const swum = set.reps.length * set.repDistance;
+  const { unit } = set.pool;
+  const swum = snap(set.reps.length * set.repDistance);
   return {
     time,
     range: raceToRaceRange(time),
     method: 'back-half',
     assumptions: [
-      `Each ${set.repDistance} of the race takes twice the mean second half of ${halves.length} timed ${halves.length === 1 ? 'rep' : 'reps'}.`,
+      `Each ${snap(set.repDistance)} ${unit} of the race takes twice the mean second half of ${halves.length} timed ${halves.length === 1 ? 'rep' : 'reps'}.`,
       diveAssumption(distance),
     ],
     cautions: [
@@ -40,7 +42,7 @@ export function backHalfEstimate(
       ...cautionsWhere([
         distance > swum,
         'race-longer-than-set',
-        `The race is longer than the ${swum} swum in the set: endurance over the rest is assumed, not seen.`,
+        `The race is longer than the ${swum} ${unit} swum in the set: endurance over the rest is assumed, not seen.`,
       ]),
       ...further,
     ],

@@ -21,12 +21,13 @@ export interface SwumSet {
 /** A set out of plain data. */
 export function setOf(value: unknown): SwumSet {
   const { pool, repDistance, reps, sendOff, rest } = fieldsOf(value, 'The set');
-  const distance = distanceOf(repDistance, 'The rep distance');
+  const snapped = distanceOf(repDistance, 'The rep distance');
+  const distance = repDistance as number; // not snapped: three of 33⅓ are 100
   if (sendOff !== undefined && rest !== undefined) {
     const message = 'A set is swum on a send-off or on a fixed rest; give only one of them.';
     throw new PacingError('wrong-shape', message, value);
   }
-  const swims = itemsOf(reps, 'The reps').map((rep, i) => repOf(rep, `Rep ${i + 1}`, distance));
+  const swims = itemsOf(reps, 'The reps').map((rep, i) => repOf(rep, `Rep ${i + 1}`, snapped));
   if (swims.length === 0) {
     throw new PacingError('too-few-reps', 'The set has no rep; add at least one.', value);
   }

@@ -2,8 +2,8 @@
  * What the dive and the first lap are worth once: by how much the first 50 m was faster than the mean
  * of the laps between the first and the last, in a 50 m pool. A mean over all published swims.
  *
- * @see Official results of the Olympic Games 2000–2016, via the open dataset swimset; a test works
- *   the figures out again from the file.
+ * @see Official results of the Olympic Games of 2000, 2004, 2008 and 2016, via the open dataset
+ *   swimset; a test works the figures out again from the file.
  */
 export const START_CREDIT: readonly {
   /** Race distance, in metres. */
