@@ -1,14 +1,6 @@
 import { greatestOf, sumOf } from '../statistics.js';
 import { bestEnds, type Cutting, fewestGroups } from './lane-cuts.js';
 
-/** What a grouping is to keep least. */
-export const OBJECTIVES = [
-  'largest-spread',
-  'sum-of-spreads',
-  'total-wait',
-  'least-squares',
-] as const;
-
 /**
  * What a grouping of lanes keeps least; they disagree, so it is stated.
  *
@@ -17,7 +9,15 @@ export const OBJECTIVES = [
  * - `total-wait`: what all swimmers together wait for the slowest of their lane.
  * - `least-squares`: squared distances from the mean pace of the lane, added.
  */
-export type LaneObjective = (typeof OBJECTIVES)[number];
+export type LaneObjective = 'largest-spread' | 'sum-of-spreads' | 'total-wait' | 'least-squares';
+
+/** All of them. */
+export const OBJECTIVES: readonly LaneObjective[] = [
+  'largest-spread',
+  'sum-of-spreads',
+  'total-wait',
+  'least-squares',
+];
 
 /** The best groups of paces from fast to slow: where each ends, and the least value they reach. */
 export function bestGroups(
