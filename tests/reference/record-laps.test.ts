@@ -1,0 +1,4 @@
+import { recordLaps } from './data/record-laps.js';
+import { checkReference } from './reference.js';
+
+checkReference(recordLaps);

@@ -1,0 +1,4 @@
+import { recordProfile } from './data/record-profile.js';
+import { checkReference } from './reference.js';
+
+checkReference(recordProfile);
