@@ -44,8 +44,11 @@ export default defineConfig({
         Footer: './src/components/Footer.astro',
         Header: './src/components/Header.astro',
         Hero: './src/components/Hero.astro',
+        MobileMenuFooter: './src/components/MobileMenuFooter.astro',
         Search: './src/components/Search.astro',
         SiteTitle: './src/components/SiteTitle.astro',
+        ThemeProvider: './src/components/ThemeProvider.astro',
+        ThemeSelect: './src/components/ThemeSelect.astro',
       },
       sidebar: [
         { label: 'Calculators', items: pagesIn('calculators') },

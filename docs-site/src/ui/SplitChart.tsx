@@ -40,7 +40,7 @@ export function SplitChart({ swims, names, unit, finding }: Props) {
   return (
     <svg class="split-chart" role="img" aria-label={finding} width="100%" height={bottom + 46}>
       <text class="axis-name" x="0" y="16">
-        faster ↑ lap against the mean, %
+        faster ↑ % off the mean lap
       </text>
       {ticks.map((tick) => (
         <g key={tick} class={Math.abs(tick) < step / 2 ? 'tick mean' : 'tick'}>
