@@ -1,3 +1,4 @@
+export { AddRep } from './AddRep';
 export { AddressNotice } from './AddressNotice';
 export { ChoiceField } from './ChoiceField';
 export { CountField } from './CountField';
@@ -6,6 +7,7 @@ export { Figure } from './Figure';
 export { NumberTable, type TableRow } from './NumberTable';
 export { OpenInCalculator } from './OpenInCalculator';
 export { PoolField } from './PoolField';
+export { RestField } from './RestField';
 export { Cautions, type Figured, ResultCard, type ResultCardProps } from './ResultCard';
 export { Safety } from './Safety';
 export { ShareBar } from './ShareBar';

@@ -1,29 +1,20 @@
 import { formatTime, type Hundredths, type SetReading } from 'backhalf';
 import {
+  AddRep,
   AddressNotice,
   ChoiceField,
   CountField,
   NumberTable,
   PoolField,
   type Problem,
+  RestField,
   ResultCard,
   ShareBar,
-  TimeField,
   TimesField,
 } from '~/ui';
 import { useForm } from '~/ui/use-form';
-import { AddRep } from './AddRep';
 import { tuesday } from './example';
-import {
-  addressOf,
-  restLabel,
-  restWindow,
-  type SetFields,
-  type SetResult,
-  type SetView,
-  shape,
-  viewOf,
-} from './model';
+import { addressOf, type SetFields, type SetResult, type SetView, shape, viewOf } from './model';
 import { RepChart } from './RepChart';
 
 interface Props {
@@ -92,26 +83,14 @@ export default function Calculator({ initial = tuesday, id = 'set', ownPage = fa
             errors={view.repsErrors}
             lines={6}
           />
-          <ChoiceField
-            id={`${id}-known`}
-            name="known"
-            label="Known of the rest"
-            as="list"
-            options={restKinds}
-            value={fields.known}
-            onValue={(text) => form.set('known', text)}
+          <RestField
+            id={id}
+            fields={fields}
+            onValue={form.set}
+            error={view.restError}
+            distance={distance}
+            reps={view.reps.reps.length}
           />
-          {fields.known !== 'nothing' && (
-            <TimeField
-              id={`${id}-rest`}
-              name="rest"
-              label={restLabel(fields.known)}
-              value={fields.rest}
-              onValue={(text) => form.set('rest', text)}
-              within={restWindow(fields.known, distance, view.reps.reps.length)}
-              error={view.restError}
-            />
-          )}
           <div class="actions">
             <button type="button" class="button quiet" onClick={() => form.replace(tuesday)}>
               Show the example
@@ -221,12 +200,6 @@ function Working({ result: { reading, race, set } }: { readonly result: SetResul
 const kinds = [
   { value: 'halves', label: 'Halves, each by itself' },
   { value: 'running', label: 'The watch at halfway and at the wall' },
-];
-const restKinds = [
-  { value: 'sendOff', label: 'The send-off' },
-  { value: 'rest', label: 'The rest after each rep' },
-  { value: 'total', label: 'The time of the whole set' },
-  { value: 'nothing', label: 'Nothing' },
 ];
 
 const waitingFor = (problems: readonly Problem[]): string =>

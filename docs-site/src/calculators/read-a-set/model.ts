@@ -1,7 +1,5 @@
 import {
   formatTime,
-  type Hundredths,
-  hundredths,
   isPacingError,
   type Pool,
   projectFromSet,
@@ -12,21 +10,17 @@ import {
 } from 'backhalf';
 import { queryOf, type Shape } from '~/ui/address';
 import { readCountText } from '~/ui/count-text';
-import { plausibleTimes } from '~/ui/plausible';
 import { type PoolFields, poolShape, readPool } from '~/ui/pool-text';
-import { readTimeText } from '~/ui/time-text';
-import { type RepsText, readReps } from './reps-text';
+import { type RepsText, readReps } from '~/ui/reps-text';
+import { type RestFields, readRest, restShape } from '~/ui/rest-text';
 
-export interface SetFields extends PoolFields, Readonly<Record<string, string>> {
+export interface SetFields extends PoolFields, RestFields, Readonly<Record<string, string>> {
   /** The distance of a rep. */
   readonly distance: string;
   /** Whether the times of a rep are its halves, or count from its start. */
   readonly kind: string;
   /** One rep a line. */
   readonly reps: string;
-  /** What is known of the rest, and the time that tells. */
-  readonly known: string;
-  readonly rest: string;
   readonly race: string;
 }
 
@@ -35,8 +29,7 @@ export const shape: Shape<SetFields> = {
   distance: 'any',
   kind: ['halves', 'running'],
   reps: 'any',
-  known: ['sendOff', 'rest', 'total', 'nothing'],
-  rest: 'any',
+  ...restShape,
   race: 'any',
 };
 
@@ -82,7 +75,7 @@ export function viewOf(fields: SetFields): SetView {
     distance: distance ?? 100,
     running: fields.kind === 'running',
   });
-  const rest = readRest(fields, distance ?? 100, reps);
+  const rest = readRest(fields, distance ?? 100, reps.reps);
   const none = reps.reps.length === 0 && reps.errors.length === 0;
   const repsErrors = none ? ['Enter the reps, one a line: first half, second half.'] : reps.errors;
   const seen = { pool, poolError, distanceError, reps, restError: rest.error, raceError };
@@ -109,46 +102,4 @@ function resultOf(set: SwumSet, distance: number): SetResult {
       ? 'No rep has a time at halfway, so there is no second half to read.'
       : `Honest pace ${formatTime(reading.honestPace)} per 100, ${formatTime(race.time)} for ${distance}: ${formatTime(race.optimism, { signed: true }).slice(1)} ${race.optimism < 0 ? 'faster' : 'slower'} than the whole reps promise.`;
   return { set, reading, race, raceDistance: distance, sentence, cautions };
-}
-
-interface Rest {
-  readonly given: { readonly sendOff?: Hundredths; readonly rest?: Hundredths };
-  readonly error: string | null;
-}
-
-const labels: Readonly<Record<string, string>> = {
-  sendOff: 'Send-off',
-  rest: 'Rest after each rep',
-  total: 'Time of the whole set',
-};
-
-/** The label of the field that tells the rest. */
-export const restLabel = (known: string): string => labels[known] ?? '';
-
-function readRest({ known, rest }: SetFields, distance: number, { reps }: RepsText): Rest {
-  if (known === 'nothing') return { given: {}, error: null };
-  const { time, error } = readTimeText(
-    rest,
-    restLabel(known),
-    restWindow(known, distance, reps.length),
-  );
-  if (time === null) return { given: {}, error };
-  if (known === 'sendOff') return { given: { sendOff: time }, error: null };
-  if (known === 'rest') return { given: { rest: time }, error: null };
-
-  // From the first start to the last touch: what was not swum was rest, shared by the gaps.
-  const swum = reps.reduce((sum, { marks }) => sum + (marks.at(-1)?.time ?? 0), 0);
-  const gaps = Math.max(reps.length - 1, 1);
-  if (time >= swum)
-    return { given: { rest: hundredths(Math.round((time - swum) / gaps)) }, error: null };
-  const message = `The reps add up to ${formatTime(hundredths(swum))}, but the whole set says ${formatTime(time)}. Change one of them.`;
-  return { given: {}, error: message };
-}
-
-/** The times that make sense for what tells the rest. */
-export function restWindow(known: string, distance: number, reps: number) {
-  const { from, to } = plausibleTimes(distance);
-  if (known === 'sendOff') return { from, to: hundredths(to * 2) };
-  if (known === 'rest') return { from: hundredths(0), to: hundredths(60_000) };
-  return { from: hundredths(from * Math.max(reps, 1)), to: hundredths(to * 2 * Math.max(reps, 1)) };
 }

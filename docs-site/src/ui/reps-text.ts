@@ -5,9 +5,9 @@ import {
   splitsFromCumulative,
   splitsFromLaps,
 } from 'backhalf';
-import { plausibleTimes } from '~/ui/plausible';
-import { readTimeText } from '~/ui/time-text';
-import { type ListedTime, splitAtCommas, type TimesText, tokensOf } from '~/ui/times-text';
+import { plausibleTimes } from './plausible';
+import { readTimeText } from './time-text';
+import { type ListedTime, splitAtCommas, type TimesText, tokensOf } from './times-text';
 
 /** Reps as typed, one a line, and what each line came to. */
 export interface RepsText {

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
-import { TimeField } from '~/ui';
-import { plausibleTimes } from '~/ui/plausible';
+import { plausibleTimes } from './plausible';
+import { TimeField } from './TimeField';
 
 interface Props {
   readonly id: string;
