@@ -9,7 +9,8 @@ const ENTRIES: readonly string[] = Object.values(entries);
 // Built into `backhalf/tables`, so that the package depends on nothing.
 const BUILT_IN = ['papaparse'];
 
-const floorOf = (file: string) => FLOORS.indexOf(dirname(file));
+// A folder inside a floor's folder stands on the same floor.
+const floorOf = (file: string) => FLOORS.indexOf(dirname(file).split('/')[0] ?? '');
 
 const files = globSync('**/*.ts', { cwd: source }).map((file) => file.replaceAll('\\', '/'));
 const imports = new Map(

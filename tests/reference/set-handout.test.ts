@@ -1,0 +1,4 @@
+import { setHandout } from './data/set-handout.js';
+import { checkReference } from './reference.js';
+
+checkReference(setHandout);

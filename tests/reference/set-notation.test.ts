@@ -1,0 +1,4 @@
+import { setNotation } from './data/set-notation.js';
+import { checkReference } from './reference.js';
+
+checkReference(setNotation);
