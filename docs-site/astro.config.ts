@@ -6,6 +6,7 @@ import starlight from '@astrojs/starlight';
 import { defineConfig } from 'astro/config';
 import { floors } from './build/floors.ts';
 import { headersFile } from './build/headers-file.ts';
+import { offline } from './build/offline.ts';
 import { pagePolicy } from './build/page-policy.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
@@ -37,6 +38,7 @@ export default defineConfig({
       title: 'backhalf',
       description: 'Swim pacing math: what practice shows, turned into what a race can hold.',
       favicon: '/favicon.svg',
+      head: [{ tag: 'link', attrs: { rel: 'manifest', href: '/site.webmanifest' } }],
       customCss: ['./src/styles/site.css', './src/styles/tool.css', './src/styles/print.css'],
       expressiveCode: false,
       credits: false,
@@ -82,6 +84,7 @@ export default defineConfig({
       filter: (page) => !unlisted.some((path) => new URL(page).pathname.startsWith(path)),
     }),
     pagePolicy(),
+    offline(),
     headersFile(),
   ],
   vite: {
