@@ -58,7 +58,7 @@ function readDetail(r: Reader, draft: Draft, distance: number): boolean {
 
 /** What begins with a number: `1→5`, `15 RI`, `1:30`. */
 function readNumber(r: Reader, draft: Draft, place: number, distance: number): boolean {
-  if (!isNumber(r)) return false;
+  if (!r.isNumber()) return false;
   if (/->|→/.test(r.token(1).text)) return readShape(r, draft, place, 'descend');
   const time = needTime(r);
   if (takeRest(r)) return say(r, draft, place, 'rest', startOrRest(r, time, 0));
@@ -67,15 +67,9 @@ function readNumber(r: Reader, draft: Draft, place: number, distance: number): b
   return sendOffs(r, draft, place, time, distance);
 }
 
-const isNumber = (r: Reader, ahead = 0) => /^:?\d/.test(r.token(ahead).text);
-const isSign = (r: Reader, signs: string, ahead: number) => {
-  const { text } = r.token(ahead);
-  return text !== '' && signs.includes(text);
-};
-
 /** The word that makes the time before it a rest; but in `1:30 r 10` it begins a rest of its own. */
 function takeRest(r: Reader): boolean {
-  return !isNumber(r, isSign(r, ':', 1) ? 2 : 1) && r.take('rest') !== undefined;
+  return !r.isNumber(r.isSign(':', 1) ? 2 : 1) && r.take('rest') !== undefined;
 }
 
 /** One send-off, or one for each lane: `:45 / :55`. */
@@ -87,7 +81,7 @@ function sendOffs(
   distance: number,
 ): true {
   const times = [first];
-  while (isNumber(r, 1) && r.takeSign('/')) times.push(needTime(r));
+  while (r.isNumber(1) && r.takeSign('/')) times.push(needTime(r));
   const least = shortestSendOff(distance);
   const read = times.map((time) => startOrRest(r, time, least));
   return say(r, draft, place, 'sendOffs', read);
@@ -97,22 +91,17 @@ function sendOffs(
 function readShape(r: Reader, draft: Draft, place: number, shape: RepsShape['shape']): true {
   const { text } = r;
   if (r.take('over') === undefined || text === 'd') {
-    if (!isNumber(r)) throw r.unexpected('reps, such as 1-4');
+    if (!r.isNumber()) throw r.unexpected('reps, such as 1-4');
   }
   if (text === 'best' && r.take('average') === undefined) throw r.unexpected('average');
   if (shape === 'descend') r.note('descend-is-faster', place);
   const numbers = [];
-  if (shape !== 'best average' && isSign(r, '->→', 1)) {
+  if (shape !== 'best average' && r.isSign('->→', 1)) {
     do numbers.push(r.needCount('a rep, such as 4'));
     while (r.takeSign('->→'));
   }
-  return say(
-    r,
-    draft,
-    place,
-    'over',
-    numbers.length > 0 ? { shape, pattern: patternOf(r, place, numbers) } : { shape },
-  );
+  const pattern = numbers.length > 0 && { pattern: patternOf(r, place, numbers) };
+  return say(r, draft, place, 'over', { shape, ...pattern });
 }
 
 /** `1-4` and `1-2-3-4` say from where to where, `2-2-2-2` says how many each time. */

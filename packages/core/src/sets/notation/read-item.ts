@@ -29,7 +29,9 @@ export function readItem(r: Reader, reach: Reach = 'all'): SetItem {
   const count = counted ? r.needCount('') : 1;
   if (counted && r.take('times') === undefined) {
     if (r.take('rounds') !== undefined) return openRounds(r, start, count);
-    return isCounted(r) ? swims(r, start, count, r.needCount('')) : swims(r, start, 1, count);
+    return isCounted(r)
+      ? swims(r, start, count, r.needCount('a distance'))
+      : swims(r, start, 1, count);
   }
   const bracket = r.takeSign('([{');
   if (bracket !== undefined) return bracketed(r, start, count, bracket);
@@ -40,8 +42,8 @@ export function readItem(r: Reader, reach: Reach = 'all'): SetItem {
 
 /** `10 100s`; but `400 10s rest` is one swim and its rest. */
 function isCounted(r: Reader): boolean {
-  const rest = r.is('rest', 2) && !/^[:\d]/.test(r.token(3).text);
-  return /^\d/.test(r.text) && r.token(1).text === 's' && !rest;
+  const rest = r.is('rest', 2) && !r.isNumber(3) && !r.isSign(':', 3);
+  return r.isNumber() && r.token(1).text === 's' && !rest;
 }
 
 function swims(r: Reader, start: number, reps: number, distance: number): SetItem {

@@ -15,7 +15,7 @@ export interface WrittenTime {
 /** The time that must stand here: `1:30`, `:45`, `:60`, `15`, `20"`, `10 s`, `1'30`, `2 min`. */
 export function needTime(r: Reader): WrittenTime {
   r.takeSign(':'); // r:10
-  if (!/^:?\d/.test(r.text)) throw r.unexpected('a time, such as 1:30');
+  if (!r.isNumber()) throw r.unexpected('a time, such as 1:30');
   const { text, start: place } = r.next();
   const minutes = r.take('seconds') === undefined && r.take('minutes') !== undefined;
   // `:60` and `:5` are seconds, as on the pace clock; `2 min` is 2:00.

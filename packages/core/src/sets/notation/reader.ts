@@ -6,8 +6,8 @@ import { NOTES } from './notes.js';
 import { type Comment, type Token, tokensOf } from './tokens.js';
 import { type Role, WORDS } from './words.js';
 
-const BREATH = /breath|hypox|under ?-?water|apno?ea/i;
-const BREATH_HERE = /(?:no |hold(?:ing)? )?(?:breath|hypox|under ?-?water|apno?ea)/iy;
+const BREATH = /breath|hypox|under ?-?water|\bu\/?w\b|apno?ea/i;
+const BREATH_HERE = new RegExp(`(?:no |hold(?:ing)? )?(?:${BREATH.source})`, 'iy');
 
 /** A place in a text, stepped forward token by token. */
 export class Reader {
@@ -26,8 +26,8 @@ export class Reader {
     const { tokens, comments } = tokensOf(input);
     this.#tokens = tokens;
     this.#comments = comments;
-    for (const { text, start } of comments)
-      if (BREATH.test(text)) this.note('breath-holding', start);
+    const breath = comments.find(({ text }) => BREATH.test(text));
+    if (breath !== undefined) this.note('breath-holding', breath.start);
   }
 
   /** The token here, or some places on; the last one is empty. */
@@ -48,13 +48,25 @@ export class Reader {
     return [...this.#notes.values()];
   }
 
-  /** What the token here says, or the one some places on. */
-  meaning(ahead = 0): readonly [Role | undefined, string] {
-    const { text } = this.token(ahead);
-    const evenPace = text === 'even' && this.is('split', ahead + 1);
+  /** What the token here says. */
+  meaning(): readonly [Role | undefined, string] {
+    const { text } = this;
+    const evenPace = text === 'even' && this.is('split', 1);
     return evenPace ? ['within', 'even'] : (WORDS.get(text) ?? [undefined, '']);
   }
 
+  /** Whether the token here, or some places on, is a number or a time. */
+  isNumber(ahead = 0): boolean {
+    return /^:?\d/.test(this.token(ahead).text);
+  }
+
+  /** Whether it is one of those signs. */
+  isSign(signs: string, ahead = 0): boolean {
+    const { text } = this.token(ahead);
+    return text !== '' && signs.includes(text);
+  }
+
+  /** Whether it is a word of that role. */
   is(role: Role, ahead = 0): boolean {
     return WORDS.get(this.token(ahead).text)?.[0] === role;
   }
@@ -74,7 +86,7 @@ export class Reader {
 
   /** Steps over one of those signs, if one stands here. */
   takeSign(signs: string): string | undefined {
-    return this.text !== '' && signs.includes(this.text) ? this.next().text : undefined;
+    return this.isSign(signs) ? this.next().text : undefined;
   }
 
   /** Steps over line ends: how many there were. */
@@ -89,8 +101,10 @@ export class Reader {
     const { text, start } = this.token();
     if (!/^\d/.test(text)) throw this.unexpected(expected);
     const count = Number(text);
-    if (count >= 1 && count <= LONGEST_DISTANCE && Number.isInteger(count))
-      return Number(this.next().text);
+    if (Number.isInteger(count) && count >= 1 && count <= LONGEST_DISTANCE) {
+      this.next();
+      return count;
+    }
     const message = `${show(text)} must be a whole number from 1 to ${LONGEST_DISTANCE}.`;
     throw this.error('out-of-range', message, start);
   }
@@ -117,12 +131,11 @@ export class Reader {
   /** The comments up to here that no item has been given yet. */
   takeComments(): readonly string[] {
     const from = this.#commentsGiven;
-    while ((this.#comments[this.#commentsGiven]?.before ?? Infinity) <= this.#at)
+    while ((this.#comments[this.#commentsGiven]?.before ?? Infinity) <= this.#at) {
       this.#commentsGiven += 1;
-    return this.#comments
-      .slice(from, this.#commentsGiven)
-      .map(({ text }) => text)
-      .filter(Boolean);
+    }
+    const met = this.#comments.slice(from, this.#commentsGiven);
+    return met.map(({ text }) => text).filter(Boolean);
   }
 
   note(code: SetNoteCode, position: number): void {
@@ -146,12 +159,8 @@ export class Reader {
         'Breath-holding can end in a blackout without warning, so it is not planned here; leave it out, and let lifeguards and local rules decide.';
       return this.error('breath-holding', message);
     }
-    const found =
-      text === ''
-        ? 'The text ends here'
-        : text === '\n'
-          ? 'The line ends here'
-          : `${show(this.input.slice(start, end))} cannot be read here`;
+    const ends = text === '' ? 'The text ends here' : 'The line ends here';
+    const found = text.trim() ? `${show(this.input.slice(start, end))} cannot be read here` : ends;
     return this.error('set-unreadable', `${found}; expected ${expected}.`);
   }
 }
