@@ -39,7 +39,12 @@ export default defineConfig({
       description: 'Swim pacing math: what practice shows, turned into what a race can hold.',
       favicon: '/favicon.svg',
       head: [{ tag: 'link', attrs: { rel: 'manifest', href: '/site.webmanifest' } }],
-      customCss: ['./src/styles/site.css', './src/styles/tool.css', './src/styles/print.css'],
+      customCss: [
+        './src/styles/site.css',
+        './src/styles/tool.css',
+        './src/styles/print.css',
+        './src/styles/broken-swim.css',
+      ],
       expressiveCode: false,
       credits: false,
       components: {

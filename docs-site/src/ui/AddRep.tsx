@@ -6,12 +6,14 @@ interface Props {
   readonly id: string;
   readonly running: boolean;
   readonly distance: number;
+  /** What a rep is called; `rep` unless given. */
+  readonly what?: string;
   /** Takes the rep as a line of the list. */
   readonly onRep: (line: string) => void;
 }
 
 /** One rep after another, for a thumb and a keypad that has no blank. */
-export function AddRep({ id, running, distance, onRep }: Props) {
+export function AddRep({ id, running, distance, what = 'rep', onRep }: Props) {
   const first = useSignal('');
   const second = useSignal('');
   const half = plausibleTimes(distance / 2);
@@ -24,7 +26,7 @@ export function AddRep({ id, running, distance, onRep }: Props) {
   };
   return (
     <fieldset class="field add-rep">
-      <legend>Next rep</legend>
+      <legend>Next {what}</legend>
       <div class="row">
         <TimeField
           id={`${id}-first`}
@@ -45,7 +47,7 @@ export function AddRep({ id, running, distance, onRep }: Props) {
           within={running ? plausibleTimes(distance) : half}
         />
         <button type="button" class="button" onClick={add}>
-          Add the rep
+          Add the {what}
         </button>
       </div>
     </fieldset>

@@ -22,6 +22,8 @@ interface Options {
   readonly distance: number;
   /** Whether the times of a line count from the rep's start: 31.5, then 1:05. */
   readonly running: boolean;
+  /** What a rep is called where one cannot be read; `Rep` unless given. */
+  readonly what?: string;
 }
 
 /**
@@ -29,7 +31,7 @@ interface Options {
  * rep. A number at the head of a line is passed over where it only counts the lines, and so is a
  * line of headings.
  */
-export function readReps(text: string, { distance, running }: Options): RepsText {
+export function readReps(text: string, { distance, running, what = 'Rep' }: Options): RepsText {
   const all = tokensOf(text).filter((tokens) => tokens.some((token) => /\d/.test(token.text)));
   const numbered = all.every((tokens, i) => tokens.length > 1 && counts(tokens[0]?.text, i + 1));
   const lines = numbered ? all.map((tokens) => tokens.slice(1)) : all;
@@ -43,7 +45,7 @@ export function readReps(text: string, { distance, running }: Options): RepsText
     );
     const every = distance / tokens.length;
     const times = tokens.map(({ text: typed, at }, i) => {
-      const name = `Rep ${r + 1}, time ${i + 1}`;
+      const name = `${what} ${r + 1}, time ${i + 1}`;
       const window = plausibleTimes(running ? every * (i + 1) : every);
       const read = readTimeText(typed, name, window);
       return { ...read, error: read.error && `${name}: ${read.error}`, at };
@@ -55,7 +57,7 @@ export function readReps(text: string, { distance, running }: Options): RepsText
       attempt(
         every,
         times.flatMap(({ time }) => time ?? []),
-        `Rep ${r + 1}`,
+        `${what} ${r + 1}`,
       );
   });
   return { text: { times: listed, leftOut: [] }, reps, errors };

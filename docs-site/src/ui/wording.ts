@@ -10,9 +10,12 @@ export function signedPercent(ratio: number): string {
 /** A difference in words and figure: `3.20 slower`, `0.45 faster`, `level`. */
 export function slowerOrFaster(difference: Hundredths): string {
   if (difference === 0) return 'level';
-  const size = formatTime(difference, { signed: true }).slice(1);
-  return `${size} ${difference < 0 ? 'faster' : 'slower'}`;
+  return `${gapText(difference)} ${difference < 0 ? 'faster' : 'slower'}`;
 }
+
+/** The size of a difference, without its sign: `3.20`. */
+export const gapText = (difference: Hundredths): string =>
+  formatTime(difference, { signed: true }).replace(/^[+−]/, '');
 
 /** A distance as it is said: no more decimals than an odd pool needs. */
 export const distanceText = (distance: number): string => String(Math.round(distance * 100) / 100);

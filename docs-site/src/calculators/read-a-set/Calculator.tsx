@@ -1,4 +1,4 @@
-import { formatTime, type Hundredths, type SetReading } from 'backhalf';
+import { formatTime, type Hundredths } from 'backhalf';
 import {
   AddRep,
   AddressNotice,
@@ -12,6 +12,7 @@ import {
   ShareBar,
   TimesField,
 } from '~/ui';
+import { repRows } from '~/ui/rep-rows';
 import { useForm } from '~/ui/use-form';
 import { tuesday } from './example';
 import { addressOf, type SetFields, type SetResult, type SetView, shape, viewOf } from './model';
@@ -215,36 +216,6 @@ function problemsOf(view: SetView, id: string): readonly Problem[] {
     ...view.repsErrors.map((message) => ({ id: `${id}-reps`, message })),
     ...one('rest', view.restError),
   ];
-}
-
-/** The reps as a table: figures as text, units in the headings. */
-function repRows(reading: SetReading) {
-  const time = (t: Hundredths | null | undefined) => (t == null ? '–' : formatTime(t));
-  const difference = (t: Hundredths | undefined) =>
-    t === undefined ? '–' : formatTime(t, { signed: true });
-  return {
-    columns: ['Rep', 'First half', 'Second half', 'Second − first', 'Rep time', 'Rest'],
-    rows: reading.reps.map(({ time: whole, halves, comparison, rest }, i) => ({
-      head: String(i + 1),
-      cells: [
-        time(halves?.first),
-        time(halves?.second),
-        difference(comparison?.difference),
-        time(whole),
-        time(rest),
-      ],
-    })),
-    total: {
-      head: 'Mean',
-      cells: [
-        time(reading.halves?.first),
-        time(reading.halves?.second),
-        difference(reading.comparison?.difference),
-        time(reading.average),
-        time(reading.rest),
-      ],
-    },
-  };
 }
 
 function csvOf({ reading, race, raceDistance }: SetResult) {
