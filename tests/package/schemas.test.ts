@@ -2,7 +2,14 @@ import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { Ajv } from 'ajv';
-import { hundredths, projectBrokenSwim, projectFromSet, readSet, SCM, splitsFromLaps } from 'backhalf';
+import {
+  hundredths,
+  projectBrokenSwim,
+  projectFromSet,
+  readSet,
+  SCM,
+  splitsFromLaps,
+} from 'backhalf';
 import { beforeAll, expect, test } from 'vitest';
 
 const core = fileURLToPath(new URL('../../packages/core/', import.meta.url));

@@ -79,8 +79,8 @@ export interface RacePlan {
  * @example
  * const shape = { secondHalf: fromSeconds(-3) };
  * const plan = planRace({ pool: SCY, distance: 1650, goal: parseTime('18:20.00'), shape, every: 100 });
- * formatTime(plan.halves.first); // => '9:11.50'
- * formatTime(plan.halves.second); // => '9:08.50'
+ * plan.halves?.first; // => 55150
+ * plan.halves?.second; // => 54850
  * plan.marks.at(-1); // => { distance: 1650, time: 110000 }
  * @see Official results of the Olympic Games 2000–2016, via the open dataset swimset, for the
  *   championship shape.

@@ -46,8 +46,7 @@ export function parseSet(text: string): PlannedSet {
  * @throws {@link PacingError} never: the error is in the result.
  * @example
  * const result = safeParseSet('10 x 100 on :30');
- * result.error.code; // => 'set-ambiguous'
- * result.error.position; // => 9
+ * result.ok || [result.error.code, result.error.position]; // => ['set-ambiguous', 9]
  */
 export function safeParseSet(text: string): Result<PlannedSet> {
   return attempt(() => parseSet(text));

@@ -25,7 +25,7 @@ export interface SetDuration {
  *   stagger below zero; `wrong-shape`; `too-large`.
  * @example
  * const set = setDuration({ sendOff: parseTime('1:30.00'), reps: 10, swim: parseTime('1:07.00') });
- * formatTime(set.finished); // => '14:37.00'
+ * set.finished; // => 87700
  * formatTime(set.booked); // => '15:00.00'
  */
 export function setDuration(timing: LaneTiming & { readonly swim?: Hundredths }): SetDuration {

@@ -56,10 +56,8 @@ export interface SetTotals {
  *   are none the codes of {@link formatSet}.
  * @example
  * const totals = setTotals(parseSet('10 x 100 on 1:30'), { pace: parseTime('1:07.00') });
- * totals.distance; // => 1000
- * formatTime(totals.booked); // => '15:00.00'
- * formatTime(totals.duration); // => '14:37.00'
- * formatTime(totals.rest); // => '3:27.00'
+ * const { distance, booked, duration, rest } = totals;
+ * [distance, booked, duration, rest]; // => [1000, 90000, 87700, 20700]
  * @example
  * setTotals(parseSet('8 x 50 r 15')).duration; // => null
  */
