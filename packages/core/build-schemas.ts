@@ -1,7 +1,13 @@
 // Writes dist/schemas/<Type>.json: a JSON Schema for each public type, made from the type itself.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { createGenerator } from 'ts-json-schema-generator';
+import {
+  createFormatter,
+  createParser,
+  createProgram,
+  DEFAULT_CONFIG,
+  SchemaGenerator,
+} from 'ts-json-schema-generator';
 import ts from 'typescript';
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
@@ -35,13 +41,18 @@ const folder = here('dist/schemas/');
 mkdirSync(folder, { recursive: true });
 for (const entry of ['src/index.ts', 'src/tables.ts'].map(here)) {
   const types = dataTypes(entry);
-  const generator = createGenerator({
+  const config = {
+    ...DEFAULT_CONFIG,
     path: entry,
     tsconfig: here('tsconfig.json'),
     topRef: false,
     skipTypeCheck: true,
-  });
+  };
+  const program = createProgram(config);
   for (const type of types) {
+    // A parser of its own for each: a shared one loses track of types that hold themselves.
+    const parser = createParser(program, config);
+    const generator = new SchemaGenerator(program, parser, createFormatter(config), config);
     const $id = `https://backhalf.example/schemas/${type}.json`;
     const schema = { $id, ...generator.createSchema(type) };
     writeFileSync(`${folder}${type}.json`, `${JSON.stringify(schema, branded, 2)}\n`);
