@@ -44,6 +44,7 @@ export default defineConfig({
         './src/styles/tool.css',
         './src/styles/print.css',
         './src/styles/broken-swim.css',
+        './src/styles/verification.css',
       ],
       expressiveCode: false,
       credits: false,
