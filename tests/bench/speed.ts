@@ -89,7 +89,7 @@ const rows: readonly Row[] = [
       ours: each(times, (time) => formatTime(time)),
       against: name,
       theirs: each(times, format),
-      bar: 0.1,
+      bar: 0.2,
     },
   ]),
   {
