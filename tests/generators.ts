@@ -87,7 +87,7 @@ export const trials: fc.Arbitrary<readonly Trial[]> = fc
   })
   .map(({ distances, pace, fades }) => {
     let perMetre = pace;
-    return distances
+    return [...distances]
       .sort((a, b) => a - b)
       .map((distance, i) => {
         perMetre *= 1 + fades[i]! / 1000;
