@@ -109,8 +109,8 @@ const MAKERS: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
   SetReading: swumSet.map((set) => readSet(set)),
   Estimate: swumSet.map((set) => projectFromSet(set, { distance: 400 })),
   Trial: trials.map(([first]) => first),
-  CriticalSpeed: trials.map(fitCriticalSpeed),
-  PowerLaw: trials.map(fitPowerLaw),
+  CriticalSpeed: given(trials, fitCriticalSpeed),
+  PowerLaw: given(trials, fitPowerLaw),
   OpenWaterLeg: openWaterLegs.map(([first]) => first),
   PlannedSet: plannedSet,
   RacePlan: fc
@@ -181,6 +181,20 @@ function byShape(type: ts.Type, name: string, depth: number): fc.Arbitrary<unkno
 
 function nameOf(type: ts.Type): string {
   return type.aliasSymbol?.name ?? type.getSymbol()?.name ?? '';
+}
+
+/** What a function gives for values it does not refuse. */
+function given<T, U>(values: fc.Arbitrary<T>, call: (value: T) => U): fc.Arbitrary<U> {
+  return values
+    .map((value) => {
+      try {
+        return { answer: call(value) };
+      } catch {
+        return {};
+      }
+    })
+    .filter((result): result is { answer: U } => 'answer' in result)
+    .map(({ answer }) => answer);
 }
 
 function isPlain(value: unknown): value is object {
