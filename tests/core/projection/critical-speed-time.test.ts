@@ -149,10 +149,27 @@ describe('cautions', () => {
     expect(codes(four, distance).includes('outside-validity')).toBe(caution);
   });
 
-  test('a range narrower than races vary', () => {
-    expect(codes(four, 1500)).toContain('narrow-range');
-    const loose = fitCriticalSpeed(swims([200, 14_000], [400, 29_500], [800, 61_200]));
-    expect(codes(loose, 1500)).not.toContain('narrow-range');
+  test.each([
+    { last: 92_500, share: 1.1, caution: true },
+    { last: 92_800, share: 1.6, caution: false },
+  ])('a range of ±$share %, where races vary by ±1.3 %', ({ last, share, caution }) => {
+    const model = fitCriticalSpeed(
+      swims([200, 11_298], [400, 23_646], [800, 48_479], [1500, last]),
+    );
+    const { range } = timeFromCriticalSpeed(model, 1500);
+    const { low, high } = range!;
+    expect((100 * (high - low)) / (high + low)).toBeCloseTo(share, 1);
+    expect(codes(model, 1500).includes('narrow-range')).toBe(caution);
+  });
+
+  test('three trials are enough for an interval, and it is wide', () => {
+    const three = fitCriticalSpeed(swims([200, 14_000], [400, 29_500], [800, 61_200]));
+    // 1103.351 to 1230.181 s: worked with a statistics package and a root finder.
+    expect(timeFromCriticalSpeed(three, 1500).range).toEqual({
+      low: 110_335,
+      high: 123_018,
+      covers: '95 % prediction interval of the line through 3 swims',
+    });
   });
 
   test('no range: two trials that the track record does not know', () => {

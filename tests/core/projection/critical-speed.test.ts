@@ -29,6 +29,17 @@ describe('fitCriticalSpeed', () => {
     expect(residuals.map((metres) => metres.toFixed(2))).toEqual(['-1.28', '1.90', '-0.62']);
   });
 
+  test('three trials: standard errors, and intervals of 95 %', () => {
+    // Worked with a statistics package; Student's t for one degree of freedom is 12.706.
+    const { standardErrors, intervals } = fitCriticalSpeed(three);
+    expect(standardErrors!.speed).toBeCloseTo(0.0069821050815, 12);
+    expect(standardErrors!.reserve).toBeCloseTo(2.7962408315, 9);
+    expect(intervals!.speed.low).toBeCloseTo(1.1810868216, 9);
+    expect(intervals!.speed.high).toBeCloseTo(1.3585189349, 9);
+    expect(intervals!.reserve.low).toBeCloseTo(-12.024, 3);
+    expect(intervals!.reserve.high).toBeCloseTo(59.035, 3);
+  });
+
   test('the order of the trials does not matter', () => {
     fc.assert(
       fc.property(trials, (list) => {

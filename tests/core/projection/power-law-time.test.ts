@@ -27,6 +27,14 @@ describe('timeFromPowerLaw', () => {
     expect(range?.covers).toBe('95 % prediction interval of the line through 4 swims');
   });
 
+  test('races that scatter so much that the interval ends in no time at all have no range', () => {
+    const towardsZero = fitPowerLaw(swims([100, 10], [200, 21], [400, 120]));
+    expect(timeFromPowerLaw(towardsZero, 400).range).toBeNull();
+    const pastCounting = fitPowerLaw(swims([100, 893_000], [1000, 9_000_000], [10_000, 1e9]));
+    expect(timeFromPowerLaw(pastCounting, 10_000).range).toBeNull();
+    expect(codes(pastCounting, 10_000)).toContain('no-range');
+  });
+
   test('one race and an exponent of 1: one pace at any distance', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 100 }), (times) => {

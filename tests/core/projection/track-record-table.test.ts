@@ -35,9 +35,9 @@ describe('trackRecord', () => {
     for (const { bias, range, spread, swims } of trackRecord([1.04])) {
       expect(Math.sqrt(range.low * range.high)).toBeCloseTo(1 / (1 + bias), 12);
       const reach = Math.log(range.high / range.low) / 2 / spread / Math.sqrt(1 + 1 / swims);
-      // Student's t for 0.95: 1.645 for many swims, 1.782 for twelve degrees of freedom (printed tables).
-      expect(reach).toBeGreaterThan(1.645);
-      expect(reach).toBeLessThan(1.783);
+      // Student's t for 0.95 with one degree of freedom less than swims, from printed tables.
+      const printed = { 13: 1.782, 14: 1.771, 16: 1.753, 73: 1.666, 81: 1.664, 102: 1.66 }[swims]!;
+      expect(reach).toBeCloseTo(printed, 3);
     }
   });
 
