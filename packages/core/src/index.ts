@@ -124,6 +124,8 @@ export {
 } from './splits/halves.js';
 export { lapsOf } from './splits/laps.js';
 export { type PacingProfile, pacingProfile } from './splits/profile.js';
+export type { SlipKind } from './splits/slips/finding.js';
+export { findSlips, type Slip } from './splits/slips.js';
 export {
   type Mark,
   type Splits,

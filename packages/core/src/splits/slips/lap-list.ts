@@ -1,6 +1,7 @@
-import { attempt } from '../errors.js';
-import type { Hundredths } from '../time/hundredths.js';
-import { type Splits, splitsFromMarks } from './splits.js';
+import { snap } from '../../course/pool.js';
+import { attempt } from '../../errors.js';
+import type { Hundredths } from '../../time/hundredths.js';
+import { finishOf, type Splits, splitsFromMarks } from '../splits.js';
 
 /** A lap on its own, so that it can be judged, changed, cut in two or joined to the next. */
 export interface Lap {
@@ -11,9 +12,13 @@ export interface Lap {
 }
 
 /** The laps of a checked swim, from mark to mark. */
-export function lapList({ marks }: Splits): readonly Lap[] {
+export function lapList(swim: Splits): readonly Lap[] {
+  const { marks } = swim;
+  const every = finishOf(swim).distance / marks.length;
+  // In a pool of 33⅓ the marks are snapped, so their differences are not all alike.
+  const even = marks.every(({ distance }, i) => snap(every * (i + 1)) === distance);
   return marks.map((mark, i) => ({
-    distance: mark.distance - (marks[i - 1]?.distance ?? 0),
+    distance: even ? every : mark.distance - (marks[i - 1]?.distance ?? 0),
     time: mark.time - (marks[i - 1]?.time ?? 0),
   }));
 }
@@ -30,12 +35,7 @@ export function swimOf(laps: readonly Lap[]): Splits | null {
   return swim.ok ? swim.value : null;
 }
 
-/** The laps with some of them, from one on, replaced by others. */
-export function replaceLaps(
-  laps: readonly Lap[],
-  from: number,
-  count: number,
-  ...by: readonly Lap[]
-): readonly Lap[] {
-  return [...laps.slice(0, from), ...by, ...laps.slice(from + count)];
+/** The greater of two over the smaller. */
+export function ratioOf(a: number, b: number): number {
+  return Math.max(a, b) / Math.min(a, b);
 }
