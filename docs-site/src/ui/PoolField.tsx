@@ -7,43 +7,37 @@ interface Props {
   readonly fields: PoolFields;
   readonly onValue: (name: keyof PoolFields, text: string) => void;
   readonly error: string | null;
+  readonly label?: string;
+  /** Stands before the fields' names, where a form has two pools: `to-`. */
+  readonly prefix?: string;
 }
 
 /** The pool: one of the usual three, or any other by length and unit. */
-export const PoolField = ({ id, fields, onValue, error }: Props) => (
-  <>
-    <ChoiceField
-      id={`${id}-pool`}
-      name="pool"
-      label="Pool"
-      options={pools}
-      value={fields.pool}
-      onValue={(text) => onValue('pool', text)}
-    />
-    {fields.pool === 'other' && (
-      <div class="row">
-        <CountField
-          id={`${id}-length`}
-          name="length"
-          label="Length of the pool"
-          hint="33,33 or 20"
-          parts
-          value={fields.length}
-          onValue={(text) => onValue('length', text)}
-          error={error}
-        />
-        <ChoiceField
-          id={`${id}-unit`}
-          name="unit"
-          label="Unit"
-          options={units}
-          value={fields.unit}
-          onValue={(text) => onValue('unit', text)}
-        />
-      </div>
-    )}
-  </>
-);
+export function PoolField({ id, fields, onValue, error, label = 'Pool', prefix = '' }: Props) {
+  const named = (name: keyof PoolFields) => ({
+    id: `${id}-${prefix}${name}`,
+    name: prefix + name,
+    value: fields[name],
+    onValue: (text: string) => onValue(name, text),
+  });
+  return (
+    <>
+      <ChoiceField {...named('pool')} label={label} options={pools} />
+      {fields.pool === 'other' && (
+        <div class="row">
+          <CountField
+            {...named('length')}
+            label={`Length of the ${label.charAt(0).toLowerCase()}${label.slice(1)}`}
+            hint="33,33 or 20"
+            parts
+            error={error}
+          />
+          <ChoiceField {...named('unit')} label="Unit" options={units} />
+        </div>
+      )}
+    </>
+  );
+}
 
 const pools = [
   { value: '25yd', label: '25 yd' },
