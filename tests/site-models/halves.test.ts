@@ -2,7 +2,7 @@ import { formatTime } from 'backhalf';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { heat } from '~/calculators/halves/example';
-import { addressOf, type HalvesFields, shape, viewOf } from '~/calculators/halves/model';
+import { addressOf, type HalvesFields, shape, timesText, viewOf } from '~/calculators/halves/model';
 import { readQuery } from '~/ui/address';
 
 const view = (changed: Partial<HalvesFields>) => viewOf({ ...heat, ...changed });
@@ -67,6 +67,21 @@ describe('checking a swim’s halves', () => {
     expect(unread.timesErrors[0]).toMatch(/^Lap 2: "1:75" has 75 where at most 59 can stand/);
     expect(unread.reading.times[0]?.time).toBe(3142);
     expect(view({ kind: 'running', times: '1:05 31.42' }).timesErrors).toHaveLength(1);
+  });
+
+  test('points at a touch that came late, and hands over the mended swim as text', () => {
+    const late = '28.49 30.17 30.20 40.46 20.43 30.34 30.32 29.90';
+    const { result } = view({ times: late });
+    expect(result?.slips.map(({ lap, kind }) => ({ lap, kind }))).toEqual([
+      { lap: 4, kind: 'late-touch' },
+    ]);
+    expect(result?.sentence).toMatch(/Lap 4 may be wrong\.$/);
+    const mended = result?.slips[0]?.mend;
+    expect(viewOf({ ...heat, times: timesText(mended!, heat) }).result?.slips).toEqual([]);
+    const running = { ...heat, kind: 'running' };
+    const again = viewOf({ ...running, times: timesText(mended!, running) }).result;
+    expect(again?.swim).toEqual(mended);
+    expect(viewOf(heat).result?.slips).toEqual([]);
   });
 
   test('refuses more times than any swim has, before it counts them', () => {

@@ -26,8 +26,7 @@ export interface ResultCardProps {
 }
 
 /**
- * The answer, or what it waits for. One of these stands in a calculator throughout, so that it knows
- * what it said last. Headline first, what it stands against second, cautions third, the working on
+ * The answer, or what it waits for. Headline first, what it stands against second, cautions third, the working on
  * demand.
  */
 export function ResultCard(props: ResultCardProps) {

@@ -4,6 +4,7 @@ export { ChoiceField } from './ChoiceField';
 export { CountField } from './CountField';
 export { ErrorSummary, type Problem } from './ErrorSummary';
 export { Figure } from './Figure';
+export { FormActions } from './FormActions';
 export { NumberTable, type TableRow } from './NumberTable';
 export { OpenInCalculator } from './OpenInCalculator';
 export { PoolField } from './PoolField';

@@ -6,8 +6,13 @@ export interface Form<F extends Fields> {
   readonly fields: Signal<F>;
   /** What the address held and could not be used, in sentences. */
   readonly addressProblems: Signal<readonly string[]>;
+  /** What stood in the fields before something other than typing replaced it. */
+  readonly before: Signal<F | null>;
   set<K extends keyof F>(name: K, text: F[K]): void;
+  /** Fills the fields for a person: with the example, with nothing, with a mended swim. */
   replace(fields: F): void;
+  /** Puts back what {@link replace} took away; once more, and it is undone. */
+  putBack(): void;
 }
 
 /**
@@ -37,9 +42,14 @@ export function useForm<F extends Fields>(
       }),
     [],
   );
-  const replace = (now: F) => {
+  const put = (now: F) => {
     fields.value = now;
     if (ownPage) write(now);
+  };
+  const before = useSignal<F | null>(null);
+  const replace = (now: F) => {
+    before.value = fields.value;
+    put(now);
   };
 
   useEffect(() => {
@@ -49,15 +59,17 @@ export function useForm<F extends Fields>(
       addressProblems.value = reading.problems;
     }
     if (Object.keys(typed.current ?? {}).length > 0) {
-      replace({ ...fields.value, ...typed.current });
+      put({ ...fields.value, ...typed.current });
     }
   }, []);
 
   return {
     fields,
     addressProblems,
+    before,
+    set: (name, text) => put({ ...fields.value, [name]: text }),
     replace,
-    set: (name, text) => replace({ ...fields.value, [name]: text }),
+    putBack: () => before.value && replace(before.value),
   };
 }
 

@@ -1,8 +1,9 @@
-import { formatTime, type Pool } from 'backhalf';
+import { formatTime, type Pool, type Splits } from 'backhalf';
 import {
   AddressNotice,
   ChoiceField,
-  CountField,
+  FormActions,
+  PoolField,
   type Problem,
   ResultCard,
   type ResultCardProps,
@@ -21,9 +22,11 @@ import {
   type HalvesResult,
   type HalvesView,
   shape,
+  timesText,
   verdictWords,
   viewOf,
 } from './model';
+import { Slips } from './Slips';
 
 interface Props {
   /** What it starts with; the example unless given. */
@@ -40,42 +43,14 @@ export default function Calculator({ initial = heat, id = 'halves', ownPage = fa
   const view = viewOf(fields);
   const problems = problemsOf(view, id);
   const pool = view.pool;
+  const mend = (swim: Splits) => form.replace({ ...fields, times: timesText(swim, fields) });
 
   return (
     <div class={`calculator not-content${ownPage ? ' own-page' : ''}`} id={id}>
       <AddressNotice problems={form.addressProblems.value} />
       <div class="board">
         <form onSubmit={(event) => event.preventDefault()}>
-          <ChoiceField
-            id={`${id}-pool`}
-            name="pool"
-            label="Pool"
-            options={poolOptions}
-            value={fields.pool}
-            onValue={(text) => form.set('pool', text)}
-          />
-          {fields.pool === 'other' && (
-            <div class="row">
-              <CountField
-                id={`${id}-length`}
-                name="length"
-                label="Length of the pool"
-                hint="20, or 33 1/3"
-                parts
-                value={fields.length}
-                onValue={(text) => form.set('length', text)}
-                error={view.lengthError}
-              />
-              <ChoiceField
-                id={`${id}-unit`}
-                name="unit"
-                label="Unit"
-                options={unitOptions}
-                value={fields.unit}
-                onValue={(text) => form.set('unit', text)}
-              />
-            </div>
-          )}
+          <PoolField id={id} fields={fields} onValue={form.set} error={view.lengthError} />
           <div class="row">
             <ChoiceField
               id={`${id}-every`}
@@ -114,28 +89,19 @@ export default function Calculator({ initial = heat, id = 'halves', ownPage = fa
             reading={view.reading}
             errors={view.timesErrors}
           />
-          <div class="actions">
-            <button type="button" class="button quiet" onClick={() => form.replace(heat)}>
-              Show the example
-            </button>
-            <button
-              type="button"
-              class="button quiet"
-              onClick={() => form.replace({ ...fields, times: '' })}
-            >
-              Clear the times
-            </button>
-          </div>
+          <FormActions form={form} example={heat} cleared={{ ...fields, times: '' }} />
         </form>
-        <ResultCard {...(view.result && pool ? answer(view.result, pool) : waitFor(problems))} />
+        <ResultCard
+          {...(view.result && pool ? answer(view.result, pool, mend) : waitFor(problems))}
+        />
       </div>
       <ShareBar href={addressOf(fields)} problems={problems} csv={view.result && csvOf(view)} />
     </div>
   );
 }
 
-function answer(result: HalvesResult, pool: Pool): ResultCardProps {
-  const { swim, halves, comparison, profile, sentence, cautions } = result;
+function answer(result: HalvesResult, pool: Pool, mend: (swim: Splits) => void): ResultCardProps {
+  const { swim, halves, comparison, profile, slips, sentence, cautions } = result;
   const finish = swim.marks.at(-1);
   const total = finish ? formatTime(finish.time) : '';
   return {
@@ -170,6 +136,7 @@ function answer(result: HalvesResult, pool: Pool): ResultCardProps {
     ),
     children: (
       <>
+        <Slips slips={slips} onMend={mend} />
         {profile && (
           <SplitChart swims={[swim]} names={['Swim']} unit={pool.unit} finding={sentence} />
         )}
@@ -179,16 +146,6 @@ function answer(result: HalvesResult, pool: Pool): ResultCardProps {
   };
 }
 
-const poolOptions = [
-  { value: '25yd', label: '25 yd' },
-  { value: '25m', label: '25 m' },
-  { value: '50m', label: '50 m' },
-  { value: 'other', label: 'Other' },
-];
-const unitOptions = [
-  { value: 'm', label: 'metres' },
-  { value: 'yd', label: 'yards' },
-];
 const startOptions = [
   { value: 'dive', label: 'Dive' },
   { value: 'push', label: 'Push-off' },

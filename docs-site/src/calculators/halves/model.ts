@@ -1,23 +1,23 @@
 import {
   compareHalves,
+  findSlips,
   formatTime,
   type HalfComparison,
   type Halves,
   type Hundredths,
   halvesOf,
   isPacingError,
-  LCM,
+  lapsOf,
   type PacingProfile,
   type Pool,
   pacingProfile,
-  SCM,
-  SCY,
+  type Slip,
   type Splits,
   splitsFromCumulative,
   splitsFromLaps,
 } from 'backhalf';
 import { queryOf, type Shape } from '~/ui/address';
-import { readCountText } from '~/ui/count-text';
+import { poolShape, readPool } from '~/ui/pool-text';
 import { readTimesText, type TimesText } from '~/ui/times-text';
 import { signedPercent, slowerOrFaster } from '~/ui/wording';
 
@@ -26,16 +26,12 @@ export type HalvesFields = Readonly<
 >;
 
 export const shape: Shape<HalvesFields> = {
-  pool: ['25yd', '25m', '50m', 'other'],
-  length: 'any',
-  unit: ['m', 'yd'],
+  ...poolShape,
   every: ['1', '2', '4'],
   kind: ['laps', 'running'],
   start: ['dive', 'push'],
   times: 'any',
 };
-
-const pools: Readonly<Record<string, Pool>> = { '25yd': SCY, '25m': SCM, '50m': LCM };
 
 /** Ten kilometres in a short pool, and more: beyond it, something else was pasted. */
 const most = 1000;
@@ -62,6 +58,8 @@ export interface HalvesResult {
   readonly comparison: HalfComparison;
   /** None under three laps. */
   readonly profile: PacingProfile | null;
+  /** Laps that are likely a mistake of the timing or of the typing hand. */
+  readonly slips: readonly Slip[];
   /** The result in one sentence. */
   readonly sentence: string;
   readonly cautions: readonly string[];
@@ -69,7 +67,7 @@ export interface HalvesResult {
 
 /** From what stands in the fields to all that is shown. */
 export function viewOf(fields: HalvesFields): HalvesView {
-  const { pool, error: lengthError } = poolOf(fields);
+  const { pool, error: lengthError } = readPool(fields);
   const every = (pool?.length ?? 25) * Number(fields.every);
   const running = fields.kind === 'running';
   const reading = readTimesText(fields.times.slice(0, longest), {
@@ -98,32 +96,32 @@ export function viewOf(fields: HalvesFields): HalvesView {
   }
 }
 
-function poolOf(fields: HalvesFields): { pool: Pool | null; error: string | null } {
-  const usual = pools[fields.pool];
-  if (usual !== undefined) return { pool: usual, error: null };
-  const { count, error } = readCountText(fields.length, 'Length of the pool', {
-    least: 5,
-    most: 200,
-    whole: false,
-  });
-  const unit = fields.unit === 'yd' ? 'yd' : 'm';
-  return { pool: count === null ? null : { length: count, unit }, error };
-}
-
 function resultOf(swim: Splits, fields: HalvesFields, times: readonly Hundredths[]): HalvesResult {
   const halves = halvesOf(swim);
   const comparison = compareHalves(halves);
   const profile = times.length < 3 ? null : pacingProfile(swim);
+  const slips = findSlips(swim);
+  const doubt = slips.length === 0 ? '' : ` ${lapNumbers(slips)} may be wrong.`;
   const total = formatTime(swim.marks.at(-1)?.time ?? halves.first);
   return {
     swim,
     halves,
     comparison,
     profile,
-    sentence: `${total}: second half ${slowerOrFaster(comparison.difference)}, ${verdictWords[comparison.verdict]}.`,
+    slips,
+    sentence: `${total}: second half ${slowerOrFaster(comparison.difference)}, ${verdictWords[comparison.verdict]}.${doubt}`,
     cautions: cautionsOf(halves, comparison, fields),
   };
 }
+
+const lapNumbers = (slips: readonly Slip[]): string =>
+  slips.length === 1 ? `Lap ${slips[0]?.lap}` : `Laps ${slips.map(({ lap }) => lap).join(', ')}`;
+
+/** A swim as the text of the times field. */
+export const timesText = (swim: Splits, { kind }: HalvesFields): string =>
+  (kind === 'running' ? swim.marks.map(({ time }) => time) : lapsOf(swim))
+    .map((time) => formatTime(time))
+    .join('\n');
 
 export const verdictWords = {
   negative: 'a negative split',
