@@ -1,5 +1,6 @@
-/** `node build/site.ts dev|build|preview`: the reference first, then the site, and nothing tracked. */
+/** `node build/site.ts dev|build|preview`: reference and schemas first, then the site; nothing tracked. */
 import { spawnSync } from 'node:child_process';
+import { cpSync } from 'node:fs';
 
 const [command = 'build', ...rest] = process.argv.slice(2);
 const run = (line: string) => {
@@ -8,5 +9,9 @@ const run = (line: string) => {
   if (status !== 0) process.exit(status ?? 1);
 };
 
-if (command !== 'preview') run('typedoc');
+if (command !== 'preview') {
+  run('typedoc');
+  run('node ../packages/core/build-schemas.ts');
+  cpSync('../packages/core/dist/schemas', 'public/schemas', { recursive: true });
+}
 run(['astro', command, ...rest].join(' '));

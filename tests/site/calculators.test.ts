@@ -1,0 +1,104 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { describe, expect, inject, test } from 'vitest';
+import { misdeedsOf, PHONE, useBrowser, visitor } from './browser.js';
+import { builtPages } from './site-map.js';
+
+const browser = useBrowser();
+const jobs = builtPages().flatMap((path) => /^\/calculators\/([^/]+)\/$/.exec(path)?.[1] ?? []);
+
+async function open(job: string, query = ''): Promise<{ page: Page; misdeeds: readonly string[] }> {
+  const context = await visitor(browser(), { size: PHONE, theme: 'light' });
+  const page = await context.newPage();
+  const misdeeds = misdeedsOf(page);
+  await page.goto(`${inject('site')}/calculators/${job}/${query}`, { waitUntil: 'load' });
+  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
+  return { page, misdeeds };
+}
+
+const typing = '.calculator :is(input[type=text], textarea):not([readonly])';
+
+describe.each(jobs)('%s', (job) => {
+  test('starts with an answer, by its script as by its server', async () => {
+    const { page, misdeeds } = await open(job);
+    const figure = await page.locator('.headline .figure').first().textContent();
+    expect(figure).toMatch(/\d/);
+    expect(misdeeds).toEqual([]);
+    await page.context().close();
+  });
+
+  test('says beside a field what is wrong with it, keeps what was typed, and stays accessible', async () => {
+    const { page, misdeeds } = await open(job);
+    const fields = page.locator(typing);
+    let complained = 0;
+    for (let i = 0; i < (await fields.count()); i++) {
+      const field = fields.nth(i);
+      if (!(await field.isVisible())) continue;
+      await field.fill('soon');
+      await field.blur();
+      expect(await field.inputValue()).toBe('soon');
+      if ((await field.getAttribute('aria-invalid')) !== 'true') continue;
+      complained++;
+      const described = (await field.getAttribute('aria-describedby')) ?? '';
+      const told = await page.evaluate(
+        (ids) => ids.map((id) => document.getElementById(id)?.textContent ?? '').join(' '),
+        described.split(' '),
+      );
+      expect(told).toMatch(/\w/);
+    }
+    expect(complained).toBeGreaterThan(0);
+    const { violations } = await new AxeBuilder({ page }).include('.calculator').analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+    expect(misdeeds).toEqual([]);
+    await page.context().close();
+  });
+
+  test('reaches every control by keyboard alone', async () => {
+    const { page } = await open(job);
+    const controls = await page.evaluate(() => {
+      const all = [
+        ...document.querySelectorAll<HTMLElement>(
+          '.calculator :is(input, textarea, select, button, summary)',
+        ),
+      ];
+      const shown = all.filter(
+        (control) => control.checkVisibility() && !control.hasAttribute('disabled'),
+      );
+      // Of a group of radio buttons, Tab reaches the one that is chosen.
+      const tabbed = shown.filter(
+        (c) => !(c instanceof HTMLInputElement && c.type === 'radio' && !c.checked),
+      );
+      for (const [i, control] of tabbed.entries()) control.setAttribute('data-reach', String(i));
+      return tabbed.length;
+    });
+    const reached = new Set<string>();
+    for (let i = 0; i < controls * 2 + 60 && reached.size < controls; i++) {
+      await page.keyboard.press('Tab');
+      const at = await page.evaluate(() => document.activeElement?.getAttribute('data-reach'));
+      if (at) reached.add(at);
+    }
+    expect(reached.size).toBe(controls);
+    await page.context().close();
+  });
+
+  test('an address it never wrote brings no crash, and what will do is kept', async () => {
+    const queries = [
+      '?v=9&pool=moon',
+      '?v=1&pool=%3Cimg%20src%3Dx%3E&times=%3Cscript%3E',
+      `?v=1&${'x'.repeat(3000)}=1`,
+    ];
+    for (const query of queries) {
+      const { page, misdeeds } = await open(job, query);
+      expect(await page.locator('.calculator').textContent()).not.toMatch(/NaN|undefined|Infinity/);
+      expect(misdeeds).toEqual([]);
+      await page.context().close();
+    }
+  });
+
+  test('prints on one or two sheets', async () => {
+    const { page } = await open(job);
+    const pdf = (await page.pdf({ format: 'A4' })).toString('latin1');
+    expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length).toBeLessThanOrEqual(2);
+    await page.context().close();
+  });
+});
