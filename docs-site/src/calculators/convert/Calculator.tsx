@@ -99,7 +99,7 @@ const shown = ({ headline, beside, cautions, sentence, table, sources, working }
   children: (
     <>
       {table && (
-        <div class="by-method">
+        <div class="worded">
           <NumberTable {...table} />
         </div>
       )}
