@@ -1,3 +1,4 @@
+import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
@@ -11,6 +12,11 @@ import { pagePolicy } from './build/page-policy.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const pagesIn = (directory: string) => [{ autogenerate: { directory } }];
+
+/** The look first, print last; between them what calculators bring along. `embed.css` stays out. */
+const ends = ['site.css', 'tool.css', 'print.css', 'embed.css'];
+const own = readdirSync(here('./src/styles')).filter((file) => !ends.includes(file));
+const sheets = ['site.css', 'tool.css', ...own.sort(), 'print.css'];
 
 /** Reachable by address only: shown neither in search nor in the sitemap. */
 const unlisted = ['/states/', '/embed/'];
@@ -39,16 +45,7 @@ export default defineConfig({
       description: 'Swim pacing math: what practice shows, turned into what a race can hold.',
       favicon: '/favicon.svg',
       head: [{ tag: 'link', attrs: { rel: 'manifest', href: '/site.webmanifest' } }],
-      customCss: [
-        './src/styles/site.css',
-        './src/styles/tool.css',
-        './src/styles/print.css',
-        './src/styles/broken-swim.css',
-        './src/styles/plan-a-race.css',
-        './src/styles/convert.css',
-        './src/styles/verification.css',
-        './src/styles/learn.css',
-      ],
+      customCss: sheets.map((file) => `./src/styles/${file}`),
       expressiveCode: false,
       credits: false,
       components: {
