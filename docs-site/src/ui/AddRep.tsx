@@ -27,7 +27,7 @@ export function AddRep({ id, running, distance, what = 'rep', onRep }: Props) {
   return (
     <fieldset class="field add-rep">
       <legend>Next {what}</legend>
-      <div class="row">
+      <div class="row pair">
         <TimeField
           id={`${id}-first`}
           name="next-first"

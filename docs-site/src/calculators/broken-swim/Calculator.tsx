@@ -21,6 +21,7 @@ import {
   shape,
   viewOf,
 } from './model';
+import { Notes } from './Notes';
 import { methodRows, Result } from './Result';
 
 interface Props {
@@ -67,9 +68,9 @@ export default function Calculator({
       <div class="board">
         <form onSubmit={(event) => event.preventDefault()}>
           <PoolField id={id} fields={fields} onValue={form.set} error={errors.pool} />
-          <div class="row">
+          <div class="row pair">
             {count('distance', `Piece distance, ${unit}`, errors.distance)}
-            {count('race', `Race distance, ${unit}`, errors.race, 'Empty: all pieces added.')}
+            {count('race', `Race distance, ${unit}`, errors.race, 'All pieces, if empty.')}
           </div>
           <ChoiceField
             id={`${id}-kind`}
@@ -109,11 +110,11 @@ export default function Calculator({
           <fieldset class="field">
             <legend>The swimmer’s reserve, if it is known</legend>
             <p class="hint">
-              From trials of this swimmer’s own. Without it, the reserve stays out.
+              From trials of this swimmer’s own. The time constant is for the integral form alone.
             </p>
-            <div class="row">
-              {count('reserve', 'Reserve, metres', errors.reserve)}
-              {count('tau', 'Time constant, seconds', errors.tau, 'For the integral form alone.')}
+            <div class="row pair">
+              {count('reserve', 'Reserve, m', errors.reserve)}
+              {count('tau', 'Time constant, s', errors.tau)}
             </div>
           </fieldset>
           <div class="actions">
@@ -131,6 +132,7 @@ export default function Calculator({
           <ResultCard headline={null} sentence="" waiting={waitingFor(problems)} />
         )}
       </div>
+      {result && <Notes methods={result.methods} />}
       <ShareBar href={addressOf(fields)} problems={problems} csv={result && csvOf(result)} />
     </div>
   );

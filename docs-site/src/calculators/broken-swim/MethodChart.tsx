@@ -14,7 +14,7 @@ const right = 98;
 const first = 60;
 const pitch = 46;
 const steps = [50, 100, 200, 500, 1000, 2000, 3000, 6000, 12_000, 30_000, 60_000];
-const mostTicks = 5;
+const mostTicks = 6;
 
 /** Each method's time and range on one line of time, faster to the left. The table holds the same. */
 export function MethodChart({ methods, swum, finding }: Props) {
@@ -62,9 +62,11 @@ export function MethodChart({ methods, swum, finding }: Props) {
       )}
       {rows.map(({ name, method, time, range }, i) => {
         const y = first + pitch * i + 24;
+        const beyond = x(range?.low ?? time) > 60; // little room to its right
+        const at = x((beyond ? range?.high : range?.low) ?? time);
         return (
           <g key={method} class={i === 0 ? 'series-1' : 'series-0'}>
-            <text class="method-name" x={`${x(range?.low ?? time)}%`} y={y - 12}>
+            <text class={beyond ? 'method-name to-here' : 'method-name'} x={`${at}%`} y={y - 12}>
               {name}
             </text>
             {range && <line x1={`${x(range.low)}%`} x2={`${x(range.high)}%`} y1={y} y2={y} />}

@@ -31,6 +31,7 @@ export function Result({ result }: { readonly result: BrokenResult }) {
         {
           label: 'What the pieces flatter by',
           figure: formatTime(race.optimism, { signed: true }),
+          note: 'second halves, doubled, less swum',
         },
         ...(widest && fastest && slowest
           ? [
@@ -56,11 +57,19 @@ export function Result({ result }: { readonly result: BrokenResult }) {
         swum={asSwum ? race.swum : null}
         finding={cautions[0] ?? sentence}
       />
-      <NumberTable
-        caption={`Method by method, for ${distance}`}
-        {...methodRows(methods, race.distance, unit)}
-      />
-      <Notes methods={methods} />
+      <div class="words-first">
+        <NumberTable
+          caption={`Method by method, for ${distance}`}
+          {...methodRows(methods, race.distance, unit)}
+        />
+        {distinct(methods.flatMap(({ estimate }) => estimate?.range?.covers ?? [])).map(
+          (covers) => (
+            <p class="said" key={covers}>
+              The range: {covers}
+            </p>
+          ),
+        )}
+      </div>
       <Targets targets={targets} piece={`${distanceText(set.repDistance)} ${unit}`} />
     </ResultCard>
   );
@@ -84,56 +93,6 @@ export function methodRows(methods: readonly Method[], distance: number, unit: s
   };
 }
 
-/** What each method takes for granted, and what to know before trusting it. */
-function Notes({ methods }: { readonly methods: readonly Method[] }) {
-  const families = [...new Set(methods.map(({ family }) => family))];
-  return (
-    <div class="method-notes">
-      {families.map((family) => {
-        const own = methods.filter((method) => method.family === family);
-        const found = own.flatMap(({ estimate }) => estimate ?? []);
-        return (
-          <section key={family} aria-label={family}>
-            <p class="method-title">{family}</p>
-            <List title="Takes for granted" lines={found.flatMap((it) => it.assumptions)} />
-            <List
-              title="Before you trust it"
-              lines={found.flatMap((it) => it.cautions.map(({ message }) => message))}
-            />
-            <List title="Its range covers" lines={found.flatMap((it) => it.range?.covers ?? [])} />
-            <List title="No figure here" lines={lackingIn(own)} />
-          </section>
-        );
-      })}
-    </div>
-  );
-}
-
-/** Why there is no figure; by name where some of the family have one. */
-const lackingIn = (own: readonly Method[]): readonly string[] =>
-  own.flatMap(({ name, lacks }) => {
-    if (lacks === null) return [];
-    return own.some(({ estimate }) => estimate) ? `${name}: ${lacks}` : lacks;
-  });
-
-interface ListProps {
-  readonly title: string;
-  readonly lines: readonly string[];
-}
-
-/** Each line once: methods of a family repeat each other. */
-const List = ({ title, lines }: ListProps) =>
-  lines.length === 0 ? null : (
-    <>
-      <p class="list-title">{title}</p>
-      <ul>
-        {[...new Set(lines)].map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-    </>
-  );
-
 function Targets({ targets, piece }: { readonly targets: RepTargets; readonly piece: string }) {
   const row = (head: string, { halfway, wall }: RepTargets['honest']) => ({
     head,
@@ -142,7 +101,7 @@ function Targets({ targets, piece }: { readonly targets: RepTargets; readonly pi
   const { goOut } = targets;
   const out = goOut === 0 ? 'as today' : `${slowerOrFaster(goOut)} than today`;
   return (
-    <div>
+    <div class="words-first">
       <NumberTable
         caption={`The next one: what the watch must show, ${piece} a piece`}
         columns={['Aim', 'At halfway', 'At the wall']}
@@ -152,3 +111,5 @@ function Targets({ targets, piece }: { readonly targets: RepTargets; readonly pi
     </div>
   );
 }
+
+const distinct = (lines: readonly string[]): readonly string[] => [...new Set(lines)];
