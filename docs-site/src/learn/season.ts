@@ -1,5 +1,6 @@
 import { fromSeconds, type Hundredths, type Splits, splitsFromLaps } from 'backhalf';
 import type { BrokenFields } from '~/calculators/broken-swim/model';
+import type { CriticalFields } from '~/calculators/critical-speed/fields';
 import type { HalvesFields } from '~/calculators/halves/model';
 import type { SetFields } from '~/calculators/read-a-set/model';
 
@@ -132,6 +133,16 @@ export const adaTrials = [
   { distance: 400, text: '4:53.2' },
   { distance: 800, text: '10:07.5' },
 ] as const;
+
+/** The same trials as the calculator takes them. */
+export const adaFit: CriticalFields = {
+  ...pool,
+  trials: adaTrials.map(({ distance, text }) => `${distance} ${text}`).join('\n'),
+  race: '1500',
+  set: '',
+  pace: '',
+  tau: '',
+};
 
 /** January: what Ivo swam over 1500, by the hundred. */
 export const ivoRace = [

@@ -19,3 +19,10 @@ export const gapText = (difference: Hundredths): string =>
 
 /** A distance as it is said: no more decimals than an odd pool needs. */
 export const distanceText = (distance: number): string => String(Math.round(distance * 100) / 100);
+
+/** A number with one decimal and a true minus; a plus before what is above zero unless told otherwise. */
+export function signedNumber(value: number, plus = true): string {
+  const size = Math.abs(value).toFixed(1);
+  if (Number(size) === 0) return size;
+  return `${value < 0 ? '−' : plus ? '+' : ''}${size}`;
+}
