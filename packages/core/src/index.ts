@@ -112,6 +112,7 @@ export { fastestSendOff, restOn, type SendOffOptions, sendOffFor } from './sets/
 export type { PlannedSwim } from './sets/set-clock.js';
 export { practiceDuration, type SetDuration, setDuration } from './sets/set-duration.js';
 export type { SetPaces } from './sets/set-paces.js';
+export { findSetSlips, type SetSlip } from './sets/set-slips.js';
 export { type BlockTotals, type SetTotals, setTotals } from './sets/set-totals.js';
 export type { SwumSet } from './sets/swum-set.js';
 // splits

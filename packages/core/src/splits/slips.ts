@@ -1,6 +1,6 @@
 import { extraTouch } from './slips/extra-touch.js';
 import type { Finding, SlipKind } from './slips/finding.js';
-import { type Lap, lapList, swimOf } from './slips/lap-list.js';
+import { type Lap, lapList, replaced, swimOf } from './slips/lap-list.js';
 import { loneLap } from './slips/lone-lap.js';
 import { movedTouch } from './slips/moved-touch.js';
 import { type Splits, splitsOf } from './splits.js';
@@ -67,6 +67,6 @@ const slipOfTouch = (laps: readonly Lap[], k: number): Finding | null =>
   extraTouch(laps, k) ?? movedTouch(laps, k);
 
 function slipAt(laps: readonly Lap[], k: number, { kind, span, why, mend }: Finding): Slip {
-  const mended = mend && swimOf([...laps.slice(0, k), ...mend, ...laps.slice(k + span)]);
+  const mended = mend && swimOf(replaced(laps, k, span, mend));
   return { lap: k + 1, kind, why, mend: mended };
 }

@@ -35,6 +35,16 @@ export function swimOf(laps: readonly Lap[]): Splits | null {
   return swim.ok ? swim.value : null;
 }
 
+/** The laps with `count` of them, from the one at `k` on, replaced. */
+export function replaced(
+  laps: readonly Lap[],
+  k: number,
+  count: number,
+  by: readonly Lap[],
+): readonly Lap[] {
+  return [...laps.slice(0, k), ...by, ...laps.slice(k + count)];
+}
+
 /** The greater of two over the smaller. */
 export function ratioOf(a: number, b: number): number {
   return Math.max(a, b) / Math.min(a, b);
