@@ -23,7 +23,6 @@ const unlisted = ['/states/', '/embed/'];
 
 export default defineConfig({
   site: 'https://backhalf.example',
-  trailingSlash: 'always',
   // No markup here needs inline styles, which the policy below refuses; Shiki's would.
   markdown: { syntaxHighlight: 'prism' },
   security: {
