@@ -77,6 +77,47 @@ describe('assignTouches', () => {
     expect(touches.map(({ name }) => name)).toEqual(['Ivo', 'Mara']);
   });
 
+  test('believes a person who says whose a touch was, and reads the others by it', () => {
+    const finishes: DeckPlan = { ...plan, marks: 'finish' };
+    const names = (touches: Parameters<typeof assignTouches>[1]) =>
+      assignTouches(finishes, touches).touches.map(({ name }) => name);
+    const said = { time: hundredths(6800), swimmer: 1, rep: 1, mark: 'finish' } as const;
+    expect(names([said.time, hundredths(7200)])).toEqual(['Mara', 'Ivo']);
+    expect(names([said, hundredths(7200)])).toEqual(['Ivo', 'Mara']);
+
+    const { touches } = assignTouches(plan, [{ ...said, time: hundredths(12_000) }]);
+    expect(touches[0]).toMatchObject({ name: 'Ivo', rep: 1, confidence: 1, doubtful: false });
+  });
+
+  test('gives a touch said to be a mark that another has to nobody', () => {
+    const said = { swimmer: 0, rep: 1, mark: 'finish' } as const;
+    const twice = [6500, 6700].map((time) => ({ ...said, time: hundredths(time) }));
+    const { touches } = assignTouches(plan, twice);
+    expect(touches.filter(({ name }) => name === 'Mara')).toHaveLength(1);
+    expect(touches.filter(({ name }) => name === null)).toHaveLength(1);
+  });
+
+  test('whatever touches say of themselves, it reads them or says why not', () => {
+    const said = fc.record({
+      time: fc.integer({ min: 1, max: 25_000 }).map(hundredths),
+      swimmer: fc.constantFrom(0, 1),
+      rep: fc.constantFrom(1, 2),
+      mark: fc.constantFrom('halfway', 'finish'),
+    });
+    fc.assert(
+      fc.property(fc.array(said, { maxLength: 8 }), (touches) => {
+        const inOrder = [...touches].sort((a, b) => a.time - b.time);
+        assignTouches(plan, touches).touches.forEach(({ swimmer, rep, mark }, i) => {
+          const { swimmer: s, rep: r, mark: m } = inOrder[i]!;
+          expect([
+            [s, r, m],
+            [null, null, null],
+          ]).toContainEqual([swimmer, rep, mark]);
+        });
+      }),
+    );
+  });
+
   test('refuses two who leave together where no touch says its lane', () => {
     const lanes = {
       ...plan,
@@ -160,10 +201,17 @@ describe('assignTouches', () => {
       stagger: nearly(fc.integer({ min: 0, max: 1000 })),
       marks: nearly(fc.constantFrom('finish', 'halfway-and-finish')),
     });
+    const time = fc.integer({ min: 1, max: 40_000 });
+    const said = fc.record({
+      time,
+      swimmer: nearly(fc.integer({ min: 0, max: 4 })),
+      rep: nearly(fc.integer({ min: 1, max: 4 })),
+      mark: nearly(fc.constantFrom('halfway', 'finish', undefined)),
+    });
     fc.assert(
       fc.property(
         nearly(nearPlan),
-        nearly(fc.array(nearly(fc.integer({ min: 1, max: 40_000 })), { maxLength: 12 })),
+        nearly(fc.array(fc.oneof(nearly(time), said), { maxLength: 12 })),
         anything,
         (a, b, c) => {
           try {

@@ -76,8 +76,8 @@ const SURE = 0.91;
  * Start times are known from send-off and stagger; each swimmer's pace is expected at first and then
  * learnt from what the set has shown; a swimmer's marks come in order. Of all the ways to share out
  * the touches the likeliest is taken, and the confidence in each touch is the share of likely ways
- * that agree on it. Missed marks and touches that are nobody's (a double tap) are found too. A lane or
- * a kind of mark that a touch says is believed.
+ * that agree on it. Missed marks and touches that are nobody's (a double tap) are found too. What a
+ * touch says of itself is believed: its lane, its kind of mark, or whose it was and in which rep.
  *
  * @param plan - Who leaves when: times in hundredths of a second, the distance in the pool's unit.
  * @param touches - Times since the first start in hundredths of a second, or {@link Touch} objects.

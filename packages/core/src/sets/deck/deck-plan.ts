@@ -39,6 +39,10 @@ export interface Touch {
   readonly lane?: number;
   /** The kind of mark, where it was said. */
   readonly mark?: DeckMark;
+  /** The swimmer's place in the plan, where a person said whose it was: a count from 0. */
+  readonly swimmer?: number;
+  /** The rep, where a person said which it was: a count from 1. */
+  readonly rep?: number;
 }
 
 /** A checked plan: each swimmer with lane and first start. */
@@ -101,11 +105,13 @@ export function touchesOf(value: unknown): readonly Touch[] {
   return items.map((item, i) => {
     const name = `Touch ${i + 1}`;
     if (typeof item === 'number') return { time: timeOf(item, name) };
-    const { time, lane, mark } = fieldsOf(item, name);
+    const { time, lane, mark, swimmer, rep } = fieldsOf(item, name);
     return {
       time: timeOf(time, `${name}'s time`),
       ...(lane !== undefined && { lane: countOf(lane, `${name}'s lane`) }),
       ...(mark !== undefined && { mark: choiceOf(mark, ['halfway', 'finish'], `${name}'s mark`) }),
+      ...(swimmer !== undefined && { swimmer: countOf(swimmer, `${name}'s swimmer`, 0) }),
+      ...(rep !== undefined && { rep: countOf(rep, `${name}'s rep`) }),
     };
   });
 }
@@ -117,4 +123,20 @@ export function repStart(
   mark: number,
 ): number {
   return (swimmers[swimmer]?.start ?? 0) + Math.floor(mark / marks.length) * sendOff;
+}
+
+/** Whether a touch may be a swimmer's mark, by what it says of itself. */
+export function mayBe(
+  touch: Touch,
+  { swimmers, marks }: Roster,
+  swimmer: number,
+  mark: number,
+): boolean {
+  const said = (word: unknown, is: unknown): boolean => word === undefined || word === is;
+  return (
+    said(touch.lane, swimmers[swimmer]?.lane) &&
+    said(touch.swimmer, swimmer) &&
+    said(touch.rep, Math.floor(mark / marks.length) + 1) &&
+    said(touch.mark, marks[mark % marks.length])
+  );
 }

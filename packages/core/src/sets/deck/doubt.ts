@@ -1,5 +1,5 @@
 import { type Belief, finishGuess, type Guess, halfwayGuess } from './belief.js';
-import { type Roster, repStart, type Touch } from './deck-plan.js';
+import { mayBe, type Roster, repStart, type Touch } from './deck-plan.js';
 import { type Claim, type Claims, density, MISSED, STRAY } from './search.js';
 
 // Once a set is sorted out, each touch is asked again: what if it and a neighbour changed places, or it
@@ -127,11 +127,8 @@ export function doubts(
     return cost;
   }
 
-  /** Whether a touch may be a mark by what it says of itself. */
-  function fits({ lane, mark }: Touch, claim: Claim | null): boolean {
-    if (claim === null) return true;
-    const kind = roster.marks[claim.mark % roster.marks.length];
-    const own = roster.swimmers[claim.swimmer]?.lane;
-    return (lane === undefined || lane === own) && (mark === undefined || mark === kind);
+  function fits(touch: Touch, claim: Claim | null): boolean {
+    if (claim === null) return touch.swimmer === undefined;
+    return mayBe(touch, roster, claim.swimmer, claim.mark);
   }
 }

@@ -1,5 +1,5 @@
 import { type Belief, finishGuess, type Guess, halfwayGuess, learn } from './belief.js';
-import { type Roster, repStart, type Touch } from './deck-plan.js';
+import { mayBe, type Roster, repStart, type Touch } from './deck-plan.js';
 
 // A beam search over the touches in order: a story says whose mark each touch so far was. Each touch
 // makes every story branch (each swimmer whose next marks lie near, or nobody); the likeliest go on.
@@ -30,6 +30,7 @@ export const MISSED = -Math.log(0.01);
 export const STRAY = -Math.log(0.01 / 6000); // a touch out of nowhere, anywhere in a minute
 const DOUBLE = -Math.log(0.01 / 50); // a second tap within half a second
 const GATE = 5; // standard deviations
+const DENIED = 1e6; // a story that takes a person's word for nothing: only where no other is left
 
 /** What a search found. */
 export interface Found {
@@ -73,25 +74,29 @@ function branches(
   scatter: readonly number[],
 ): readonly Story[] {
   const double = touch.time - previous <= 50;
+  const told = touch.swimmer !== undefined;
+  const nobody = told ? DENIED : double ? Math.min(DOUBLE, STRAY) : STRAY;
   const out: Story[] = [
     {
       ...story,
-      cost: story.cost + (double ? Math.min(DOUBLE, STRAY) : STRAY),
+      cost: story.cost + nobody,
       claim: null,
       before: story,
     },
   ];
   roster.swimmers.forEach(({ lane }, swimmer) => {
     if (touch.lane !== undefined && touch.lane !== lane) return;
+    if (told && touch.swimmer !== swimmer) return;
     let ahead = story;
     for (let skipped = 0; skipped <= 2 * roster.marks.length; skipped++) {
       const mark = ahead.next[swimmer] as number;
       if (mark >= roster.reps * roster.marks.length) return;
-      const kind = roster.marks[mark % roster.marks.length];
       const guess = expected(ahead, swimmer, roster, scatter);
       const distance = (touch.time - guess.mean) / Math.sqrt(guess.variance);
-      if (distance < -GATE) return; // and the later marks are further off still
-      if (distance <= GATE && (touch.mark === undefined || touch.mark === kind)) {
+      if (distance < -GATE && !told) return; // and the later marks are further off still
+      const swum = touch.time - repStart(roster, swimmer, mark);
+      const later = swum > (ahead.halfway[swimmer] ?? 0);
+      if (later && (distance <= GATE || told) && mayBe(touch, roster, swimmer, mark)) {
         out.push({
           ...advance(ahead, swimmer, touch.time, roster, scatter),
           cost: ahead.cost + density(touch.time, guess),
