@@ -103,11 +103,20 @@ describe('formatSet', () => {
   });
 
   test('what could not be read back is not written', () => {
+    const huge = Array(20_000).fill({ ...swims, comment: 'x'.repeat(50_000) });
+    expect(codeOf(() => formatSet(setOf(...huge)))).toBe('out-of-range');
     const long = Array(4000).fill({ ...swims, comment: 'as slow as the lane in front' });
     expect(refusal(() => formatSet(setOf(...long)))).toMatchObject({
       code: 'out-of-range',
       message: 'The set takes more than 100000 characters to write; write it in parts.',
     });
+  });
+
+  test('what fills the longest text that is read is still written', () => {
+    const set = setOf({ ...swims, comment: 'x'.repeat(100_000 - '4 x 100 # '.length) });
+    expect(parseSet(formatSet(set)).blocks).toMatchObject(set.blocks);
+    const longer = setOf({ ...swims, comment: 'x'.repeat(100_001 - '4 x 100 # '.length) });
+    expect(codeOf(() => formatSet(longer))).toBe('out-of-range');
   });
 
   test('whatever it is given, a text comes out or a PacingError', () => {

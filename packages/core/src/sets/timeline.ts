@@ -22,9 +22,7 @@ export function timelineOf(set: unknown, options: unknown): readonly TimedSwim[]
       const message = `Swim ${i + 1} of the set has no known time; give a pace for it, or a target in the set.`;
       throw new PacingError('set-incomplete', message, set);
     }
-    // What follows the last swim is no part of the set.
-    const after = rest ?? (i === swims.length - 1 ? (0 as Hundredths) : null);
-    if (after !== null) return { distance, swim, rest: after };
+    if (rest !== null) return { distance, swim, rest };
     const message = `The rest after swim ${i + 1} is not known; write a send-off or a rest into the set.`;
     throw new PacingError('set-incomplete', message, set);
   });

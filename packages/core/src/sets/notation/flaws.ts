@@ -60,11 +60,11 @@ function targetFlaw(item: SetItem): Flaw | null {
 }
 
 function patternFlaw({ over }: SetItem, reps: number): Flaw | null {
-  const { shape, pattern = [] } = over ?? {};
+  const pattern = over?.pattern ?? [];
   const [from, to] = pattern;
-  if (shape === undefined || from === undefined || to === undefined) return null;
+  if (from === undefined || to === undefined) return null;
   const size = from < to ? to : from * pattern.length;
   if (from < to ? size <= reps : size === reps) return null;
-  const message = `"${shape} ${pattern.join('-')}" is for ${size} reps, but there are ${reps}; change one of them.`;
+  const message = `"${over?.shape} ${pattern.join('-')}" is for ${size} reps, but there are ${reps}; change one of them.`;
   return { code: 'set-contradiction', message, about: 'over' };
 }

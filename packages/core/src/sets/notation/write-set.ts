@@ -12,26 +12,29 @@ interface Written {
   readonly distance: number;
 }
 
-/** Steps through a tree of plain data; counts what it writes, so that one without end is refused. */
+/** Takes note of what is written, so that a tree that holds itself is refused and not written for ever. */
 type Spend = (text: string) => string;
 
 /** Writes a set out of plain data, each field checked on the way. What they say together is checked by reading it. */
 export function writeSet(value: unknown): string {
-  let left = LONGEST_TEXT;
+  let length = 0;
   const spend: Spend = (text) => {
-    left -= text.length + 1;
-    if (left >= 0) return text;
+    length += text.length;
+    return short(text, length);
+  };
+  const short = (text: string, all: number): string => {
+    if (all <= LONGEST_TEXT) return text;
     const message = `The set takes more than ${LONGEST_TEXT} characters to write; write it in parts.`;
     throw new PacingError('out-of-range', message, value);
   };
-  return someOf(fieldsOf(value, 'The set')['blocks'], 'The blocks')
-    .map((block, i) => writeBlock(block, i === 0, spend))
-    .join('\n\n');
+  const blocks = someOf(fieldsOf(value, 'The set')['blocks'], 'The blocks');
+  const text = blocks.map((block, i) => writeBlock(block, i === 0, spend)).join('\n\n');
+  return short(text, text.length);
 }
 
 function writeBlock(value: unknown, first: boolean, spend: Spend): string {
   const { name, items } = fieldsOf(value, 'A block');
-  const lines = someOf(items, 'The items').map((item) => spend(writeItem(item, 0, spend).text));
+  const lines = someOf(items, 'The items').map((item) => writeItem(item, 0, spend).text);
   if (first && name === null) return lines.join('\n');
   const heading = choiceOf<string>(name, valuesOf('heading'), 'The name of a block');
   return [wordFor('heading', heading), ...lines].join('\n');
@@ -52,18 +55,18 @@ function writeItem(value: unknown, depth: number, spend: Spend): Written {
   );
   const once = type === 'swims' ? writeSwims(fields, spend) : writeRounds(fields, depth, spend);
   return {
-    text: (count === 1 ? '' : `${count} x `) + once.text + writeComment(fields['comment'], depth),
+    text:
+      (count === 1 ? '' : `${count} x `) +
+      once.text +
+      writeComment(fields['comment'], depth, spend),
     distance: count * once.distance,
   };
 }
 
 function writeSwims(fields: Record<string, unknown>, spend: Spend): Written {
   const distances = someOf(fields['distances'], 'The distances').map(distanceOf);
-  const text = [
-    distances.map((distance) => spend(`${distance}`)).join('-'),
-    ...writeDetails(fields),
-  ];
-  return { text: text.join(' '), distance: sumOf(distances) };
+  const text = spend([distances.join('-'), ...writeDetails(fields)].join(' '));
+  return { text, distance: sumOf(distances) };
 }
 
 function writeRounds(fields: Record<string, unknown>, depth: number, spend: Spend): Written {
@@ -71,21 +74,23 @@ function writeRounds(fields: Record<string, unknown>, depth: number, spend: Spen
   const parts = someOf(items, 'The items').map((item) => writeItem(item, depth + 1, spend));
   const distance = sumOf(parts.map((part) => part.distance));
   const inner = parts.map(({ text }) => text).join(' + ');
-  const details = writeDetails(fields);
-  if (broken === undefined) return { text: [`(${inner})`, ...details].join(' '), distance };
+  const details = writeDetails(fields)
+    .map((detail) => spend(` ${detail}`))
+    .join('');
+  if (broken === undefined) return { text: `(${inner})${details}`, distance };
   const flaw = brokenFlaw(distanceOf(broken), distance);
   if (flaw !== null) throw new PacingError(flaw.code, flaw.message, broken);
-  return { text: `${[`broken ${broken}`, ...details].join(' ')}: ${inner}`, distance };
+  return { text: `broken ${broken}${details}: ${inner}`, distance };
 }
 
 function distanceOf(value: unknown): number {
   return countOf(value, 'A distance', 1, LONGEST_DISTANCE);
 }
 
-function writeComment(value: unknown, depth: number): string {
+function writeComment(value: unknown, depth: number, spend: Spend): string {
   if (value === undefined) return '';
   const comment = textOf(value, 'The comment').trim();
-  if (depth === 0 && /^[^\r\n]+$/.test(comment)) return ` # ${comment}`;
+  if (depth === 0 && /^[^\r\n]+$/.test(comment)) return spend(` # ${comment}`);
   const message =
     'A comment must be one line of text, on an item of a block and not inside rounds.';
   throw new PacingError('wrong-shape', message, value);
