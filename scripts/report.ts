@@ -7,7 +7,8 @@ const files = [
   'tests/bench/bytes.test.ts',
   'tests/docs/examples.test.ts',
 ];
-const { status } = spawnSync('vitest', ['run', '--project', 'core', '--update', ...files], {
+// Last, for it would take what follows it for its value.
+const { status } = spawnSync('vitest', ['run', '--project', 'core', ...files, '--update'], {
   stdio: 'inherit',
   shell: process.platform === 'win32',
   env: { ...process.env, UPDATE_EXAMPLES: '1' },
