@@ -14,6 +14,10 @@ test.each([
   ['reading and writing times', '{ parseTime, formatTime }', 3_000],
   ['a projection from a set', '{ projectFromSet }', 5_000],
   ['a broken swim', '{ projectBrokenSwim }', 6_000],
-])('%s fits its budget', async (_, what, budget) => {
-  expect(await bytesOf(what)).toBeLessThanOrEqual(budget);
-}, 60_000);
+])(
+  '%s fits its budget',
+  async (_, what, budget) => {
+    expect(await bytesOf(what)).toBeLessThanOrEqual(budget);
+  },
+  60_000,
+);
