@@ -30,21 +30,27 @@ describe.each(jobs)('%s', (job) => {
   test('says beside a field what is wrong with it, keeps what was typed, and stays accessible', async () => {
     const { page, misdeeds } = await open(job);
     const fields = page.locator(typing);
+    const count = await fields.count();
+    for (let i = 0; i < count; i++) {
+      if (!(await fields.nth(i).isVisible())) continue;
+      await fields.nth(i).fill('soon');
+      await fields.nth(i).blur();
+    }
+    // A field is called wrong on leaving it, or a second after the last key.
+    await page.waitForSelector('[aria-invalid=true]');
+    await page.waitForTimeout(1500);
     let complained = 0;
     for (let i = 0; i < (await fields.count()); i++) {
       const field = fields.nth(i);
-      if (!(await field.isVisible())) continue;
-      await field.fill('soon');
-      await field.blur();
-      expect(await field.inputValue()).toBe('soon');
       if ((await field.getAttribute('aria-invalid')) !== 'true') continue;
       complained++;
+      expect(await field.inputValue()).toBe('soon');
       const described = (await field.getAttribute('aria-describedby')) ?? '';
       const told = await page.evaluate(
         (ids) => ids.map((id) => document.getElementById(id)?.textContent ?? '').join(' '),
         described.split(' '),
       );
-      expect(told).toMatch(/\w/);
+      expect(told).toMatch(/Error/);
     }
     expect(complained).toBeGreaterThan(0);
     const { violations } = await new AxeBuilder({ page }).include('.calculator').analyze();

@@ -1,3 +1,5 @@
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { describe, expect, inject, test } from 'vitest';
 import { snippetOf } from '../../docs-site/src/embed/snippet.js';
 import { PHONE, useBrowser, visitor } from './browser.js';
@@ -19,10 +21,12 @@ describe('in a page of another origin, by the lines the site writes', () => {
     const page = await context.newPage();
     const errors: string[] = [];
     page.on('pageerror', (error) => errors.push(error.message));
-    const host = `${inject('elsewhere')}/host.html`;
     const body = `<!doctype html><title>Host</title>${snippetOf(inject('site'), job, job, 'dark')}`;
-    await page.route(host, (route) => route.fulfill({ contentType: 'text/html', body }));
-    await page.goto(host);
+    const host = createServer((_, response) => {
+      response.setHeader('content-type', 'text/html; charset=utf-8').end(body);
+    });
+    await new Promise<void>((ready) => host.listen(0, 'localhost', ready));
+    await page.goto(`http://localhost:${(host.address() as AddressInfo).port}/`);
     const element = await page.waitForSelector('iframe');
     await page.waitForFunction(() => document.querySelector('iframe')?.height !== '900');
 
@@ -34,5 +38,6 @@ describe('in a page of another origin, by the lines the site writes', () => {
     expect(await frame!.locator('header, nav').count()).toBe(0);
     expect(errors).toEqual([]);
     await context.close();
+    host.close();
   });
 });
