@@ -47,6 +47,11 @@ describe('reading a rep set', () => {
     expect(result).toBeNull();
   });
 
+  test('a rep that took twice as long is pointed out, and by number', () => {
+    const reps = Array(10).fill('31.5 33.5').with(3, '31.5 93.5').join('\n');
+    expect(view({ reps }).result?.cautions[0]).toMatch(/Rep 4 may hold a slip/);
+  });
+
   test('the time of the whole set gives the rest', () => {
     const { result } = view({ reps: '31.5 33.5\n31.5 33.5', known: 'total', rest: '2:30' });
     expect(result?.reading.rest).toBe(2000);

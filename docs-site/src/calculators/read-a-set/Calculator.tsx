@@ -35,7 +35,7 @@ export default function Calculator({ initial = tuesday, id = 'set', ownPage = fa
   const distance = Number(fields.distance) || 100;
 
   return (
-    <div class="calculator not-content" id={id}>
+    <div class={`calculator not-content${ownPage ? ' own-page' : ''}`} id={id}>
       <AddressNotice problems={form.addressProblems.value} />
       <div class="board">
         <form onSubmit={(event) => event.preventDefault()}>

@@ -1,4 +1,5 @@
 import {
+  findSetSlips,
   formatTime,
   isPacingError,
   type Pool,
@@ -96,7 +97,8 @@ export function viewOf(fields: SetFields): SetView {
 function resultOf(set: SwumSet, distance: number): SetResult {
   const reading = readSet(set);
   const race = reading.honestPace === null ? null : projectFromSet(set, { distance });
-  const cautions = (race ?? reading).cautions.map(({ message }) => message);
+  const slips = findSetSlips(set).map(({ rep, why }) => `Rep ${rep} may hold a slip: ${why}`);
+  const cautions = [...slips, ...(race ?? reading).cautions.map(({ message }) => message)];
   const sentence =
     race === null || reading.honestPace === null
       ? 'No rep has a time at halfway, so there is no second half to read.'
