@@ -44,7 +44,7 @@ const ENOUGH = 3;
  * const [slip] = findSetSlips(set);
  * slip.rep; // => 4
  * slip.kind; // => 'missed-touch'
- * lapsOf(slip.mend); // => [3150, 3350]
+ * lapsOf(slip.mend ?? missed); // => [3150, 3350]
  */
 export function findSetSlips(set: SwumSet): readonly SetSlip[] {
   const { repDistance, reps: items } = fieldsOf(set, 'The set');

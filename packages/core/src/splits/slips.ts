@@ -40,7 +40,7 @@ const MOST = 20;
  * const [slip] = findSlips(swim);
  * slip.kind; // => 'late-touch'
  * slip.lap; // => 4
- * lapsOf(slip.mend); // => [2849, 3017, 3020, 3045, 3044, 3034, 3032]
+ * lapsOf(slip.mend ?? swim); // => [2849, 3017, 3020, 3045, 3044, 3034, 3032]
  * @example
  * const swim = splitsFromLaps(50, [3150, 9350].map(hundredths));
  * findSlips(swim)[0].why;
