@@ -4,6 +4,8 @@ import {
   AddressNotice,
   ChoiceField,
   CountField,
+  FormActions,
+  MethodNotes,
   PoolField,
   type Problem,
   RestField,
@@ -13,6 +15,7 @@ import {
 } from '~/ui';
 import { useForm } from '~/ui/use-form';
 import { brokenFour } from './example';
+import { notesOf } from './methods';
 import {
   addressOf,
   type BrokenFields,
@@ -21,7 +24,6 @@ import {
   shape,
   viewOf,
 } from './model';
-import { Notes } from './Notes';
 import { methodRows, Result } from './Result';
 
 interface Props {
@@ -63,7 +65,7 @@ export default function Calculator({
   );
 
   return (
-    <div class={`calculator not-content${ownPage ? ' own-page' : ''}`} id={id}>
+    <div class={`calculator broken-swim not-content${ownPage ? ' own-page' : ''}`} id={id}>
       <AddressNotice problems={form.addressProblems.value} />
       <div class="board">
         <form onSubmit={(event) => event.preventDefault()}>
@@ -117,14 +119,11 @@ export default function Calculator({
               {count('tau', 'Time constant, s', errors.tau)}
             </div>
           </fieldset>
-          <div class="actions">
-            <button type="button" class="button quiet" onClick={() => form.replace(brokenFour)}>
-              Show the example
-            </button>
-            <button type="button" class="button quiet" onClick={() => form.set('pieces', '')}>
-              Clear the pieces
-            </button>
-          </div>
+          <FormActions
+            form={form}
+            example={brokenFour}
+            cleared={{ ...fields, pieces: '', race: '', rest: '', reserve: '', tau: '' }}
+          />
         </form>
         {result ? (
           <Result result={result} />
@@ -132,7 +131,7 @@ export default function Calculator({
           <ResultCard headline={null} sentence="" waiting={waitingFor(problems)} />
         )}
       </div>
-      {result && <Notes methods={result.methods} />}
+      {result && <MethodNotes notes={notesOf(result.methods)} />}
       <ShareBar href={addressOf(fields)} problems={problems} csv={result && csvOf(result)} />
     </div>
   );

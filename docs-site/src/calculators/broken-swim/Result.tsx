@@ -1,8 +1,7 @@
 import { formatTime, pacePer, type RepTargets } from 'backhalf';
-import { NumberTable, ResultCard } from '~/ui';
+import { EstimateChart, NumberTable, ResultCard } from '~/ui';
 import { repRows } from '~/ui/rep-rows';
 import { distanceText, gapText, slowerOrFaster } from '~/ui/wording';
-import { MethodChart } from './MethodChart';
 import type { Method } from './methods';
 import type { BrokenResult } from './model';
 
@@ -52,9 +51,9 @@ export function Result({ result }: { readonly result: BrokenResult }) {
         />
       }
     >
-      <MethodChart
-        methods={methods}
-        swum={asSwum ? race.swum : null}
+      <EstimateChart
+        rows={methods.flatMap(({ name, estimate }) => (estimate ? [{ name, estimate }] : []))}
+        mark={asSwum ? { name: 'Swum', time: race.swum } : null}
         finding={cautions[0] ?? sentence}
       />
       <div class="words-first">

@@ -9,6 +9,7 @@ import {
   type SetReading,
   type SwumSet,
 } from 'backhalf';
+import type { MethodNote } from '~/ui/MethodNotes';
 
 /** One way to read a broken swim, and what it makes of this one. */
 export interface Method {
@@ -95,4 +96,23 @@ function orWhyNot<T>(act: () => T): T | string {
     if (!isPacingError(error)) throw error;
     return error.message;
   }
+}
+
+/** What goes with the figures of each family of methods. */
+export function notesOf(methods: readonly Method[]): readonly MethodNote[] {
+  const families = [...new Set(methods.map(({ family }) => family))];
+  return families.map((family) => {
+    const own = methods.filter((method) => method.family === family);
+    const found = own.flatMap(({ estimate }) => estimate ?? []);
+    return {
+      name: family,
+      assumptions: found.flatMap(({ assumptions }) => assumptions),
+      cautions: found.flatMap(({ cautions }) => cautions.map(({ message }) => message)),
+      // By name where some of the family have a figure.
+      lacks: own.flatMap(({ name, lacks }) => {
+        if (lacks === null) return [];
+        return found.length > 0 ? `${name}: ${lacks}` : lacks;
+      }),
+    };
+  });
 }
