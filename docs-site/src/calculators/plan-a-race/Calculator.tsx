@@ -2,6 +2,7 @@ import {
   AddressNotice,
   ChoiceField,
   CountField,
+  FormActions,
   PoolField,
   type Problem,
   ResultCard,
@@ -82,14 +83,11 @@ export default function Calculator({ initial = nextFinal, id = 'plan', ownPage =
             pool={pool}
             onValue={set}
           />
-          <div class="actions">
-            <button type="button" class="button quiet" onClick={() => form.replace(nextFinal)}>
-              Show the example
-            </button>
-            <button type="button" class="button quiet" onClick={() => set('swum', '')}>
-              Clear the splits
-            </button>
-          </div>
+          <FormActions
+            form={form}
+            example={nextFinal}
+            cleared={{ ...fields, goal: '', gap: '', credit: '', lift: '', own: '', swum: '' }}
+          />
         </form>
         {result ? (
           <Result

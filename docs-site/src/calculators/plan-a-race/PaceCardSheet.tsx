@@ -21,13 +21,15 @@ export function PaceCardSheet({ card, unit }: Props) {
       class={`pace-card columns-${count}${rows.length > few ? '' : ' few'}`}
       aria-label="Pace card"
     >
-      <p class="card-title">{title}</p>
-      {halfway && (
-        <p class="card-half">
-          Halfway, {distanceText(halfway.distance)} {unit}
-          {halfway.interpolated && ', between two walls'}: <strong>{halfway.text}</strong>
-        </p>
-      )}
+      <div class="card-head">
+        <p class="card-title">{title}</p>
+        {halfway && (
+          <p class="card-half">
+            Halfway, {distanceText(halfway.distance)} {unit}
+            {halfway.interpolated && ', between two walls'}: <strong>{halfway.text}</strong>
+          </p>
+        )}
+      </div>
       <div class="card-columns">
         {parts.map((part) => (
           <Part

@@ -14,8 +14,8 @@ interface Props {
   readonly onDifference: ((difference: number) => void) | null;
 }
 
-const top = 40;
-const bottom = 240;
+const top = 52;
+const bottom = 252;
 const left = 13; // per cent of the width, so that it fits any; heights are pixels
 const right = 97;
 
@@ -41,6 +41,11 @@ export function PlanChart({ plan, judged, finding, onDifference }: Props) {
         <text class="axis-name" x="0" y="16">
           faster ↑ % off the mean pace of the goal
         </text>
+        {swum.length > 0 && (
+          <text x="0" y="34">
+            solid: planned, dashed: swum
+          </text>
+        )}
         {scale.ticks.map((tick) => (
           <g key={tick} class={Math.abs(tick) < 1e-9 ? 'tick mean' : 'tick'}>
             <line x1={`${left}%`} x2={`${right}%`} y1={y(tick)} y2={y(tick)} />
