@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { junAutumn } from '~/calculators/compare/example';
 import { addressOf, type CompareFields, shape } from '~/calculators/compare/fields';
 import { viewOf } from '~/calculators/compare/model';
-import { meetingOf } from '~/calculators/compare/Pairs';
+import { meetingOf, whyOf } from '~/calculators/compare/Pairs';
 import { estimateRows, goalRows } from '~/calculators/compare/Result';
 import { readQuery } from '~/ui/address';
 
@@ -95,6 +95,13 @@ describe('comparing estimates', () => {
     expect(meetingOf({ ...result().comparison.pairs[0]!, ranges: 'apart', overlap: null })).toBe(
       'their ranges do not meet',
     );
+  });
+
+  test('why two differ is told under the names used here', () => {
+    const { comparison, answered: all } = result();
+    const why = comparison.pairs.map((pair) => whyOf(pair, all)).join('\n');
+    expect(why).toMatch(/Twice the second halves takes for granted/);
+    expect(why).not.toMatch(/back-half|critical-speed takes/);
   });
 
   test('where nothing can answer, it is said why or what to type', () => {

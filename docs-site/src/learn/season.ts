@@ -2,6 +2,7 @@ import { fromSeconds, type Hundredths, type Splits, splitsFromLaps } from 'backh
 import type { BrokenFields } from '~/calculators/broken-swim/model';
 import type { CriticalFields } from '~/calculators/critical-speed/fields';
 import type { HalvesFields } from '~/calculators/halves/model';
+import type { PlanFields } from '~/calculators/plan-a-race/fields';
 import type { SetFields } from '~/calculators/read-a-set/model';
 
 // One season at Saltmarsh, a club that does not exist. Times are seconds as a coach writes them.
@@ -162,3 +163,26 @@ export const ivoRace = [
   '1:06.2',
   '1:04.4',
 ];
+
+/** January: the plan for that 1500, its second half two seconds faster. */
+export const ivoPlan: PlanFields = {
+  ...pool,
+  pool: '50m',
+  distance: '1500',
+  goal: '16:37.00',
+  shape: 'halves',
+  way: 'faster',
+  gap: '2.0',
+  credit: '',
+  lift: '',
+  every: '2',
+  own: '',
+  ownEvery: '1',
+  ownKind: 'laps',
+  swum: '',
+  swumEvery: '2',
+  swumKind: 'laps',
+};
+
+/** The same plan with the race beside it. */
+export const ivoPlanSwum: PlanFields = { ...ivoPlan, swum: ivoRace.join('\n') };

@@ -55,6 +55,14 @@ export function EstimateChart({ rows, mark, finding }: Props) {
           </text>
         </g>
       ))}
+      {mark && (
+        <g class="mark">
+          <line x1={x(mark.time)} x2={x(mark.time)} y1={first - 14} y2={foot} />
+          <text class={side(mark.time)} x={x(mark.time)} y={first - 22}>
+            {mark.name} {formatTime(mark.time)}
+          </text>
+        </g>
+      )}
       {rows.map(({ name, estimate: { time, range } }, i) => {
         const y = first + pitch * i + 18;
         const [low, high] = [range?.low ?? time, range?.high ?? time];
@@ -75,14 +83,6 @@ export function EstimateChart({ rows, mark, finding }: Props) {
           </g>
         );
       })}
-      {mark && (
-        <g class="mark">
-          <line x1={x(mark.time)} x2={x(mark.time)} y1={first - 14} y2={foot} />
-          <text class={side(mark.time)} x={x(mark.time)} y={first - 22}>
-            {mark.name} {formatTime(mark.time)}
-          </text>
-        </g>
-      )}
     </svg>
   );
 }

@@ -18,7 +18,7 @@ import { junAutumn } from './example';
 import { addressOf, type CompareFields, shape } from './fields';
 import { exponentText, type Method } from './methods';
 import { type CompareResult, type CompareView, viewOf } from './model';
-import { meetingOf, Pairs } from './Pairs';
+import { meetingOf, Pairs, whyOf } from './Pairs';
 import { estimateRows, goalRows, Result } from './Result';
 import { SetFields } from './SetFields';
 
@@ -42,6 +42,7 @@ export default function Calculator({
   const { errors, result } = view;
   const problems = problemsOf(view, id);
   const unit = view.pool?.unit ?? 'm';
+  const chosen = REFERENCE_EXPONENTS[Number(fields.exponent)];
 
   return (
     <div class={`calculator not-content${ownPage ? ' own-page' : ''}`} id={id}>
@@ -49,7 +50,7 @@ export default function Calculator({
       <div class="board">
         <form onSubmit={(event) => event.preventDefault()}>
           <PoolField id={id} fields={fields} onValue={form.set} error={errors.pool} />
-          <div class="row pair">
+          <div class="row pair level">
             <CountField
               id={`${id}-race`}
               name="race"
@@ -89,6 +90,11 @@ export default function Calculator({
             value={fields.exponent}
             onValue={(text) => form.set('exponent', text)}
           />
+          {chosen && (
+            <p class="said">
+              Of {chosen.what} ({chosen.source}).
+            </p>
+          )}
           <SetFields id={id} form={form} view={view} />
           <FormActions
             form={form}
@@ -148,7 +154,7 @@ function csvOf(result: CompareResult) {
     answered[pair.faster]?.name ?? '',
     answered[pair.slower]?.name ?? '',
     meetingOf(pair),
-    pair.why,
+    whyOf(pair, answered),
   ]);
   return {
     name: 'estimates',

@@ -6,8 +6,8 @@ import type { CompareResult } from './model';
 export function Pairs({ result: { answered, comparison } }: { readonly result: CompareResult }) {
   if (comparison.pairs.length === 0) return null;
   return (
-    <section class="pairs" aria-label="Each two of them">
-      <p class="pairs-title">Each two of them</p>
+    <section class="pairs" aria-label="Why they differ">
+      <p class="pairs-title">Why they differ, two by two</p>
       <ul>
         {comparison.pairs.map((pair) => (
           <li key={`${pair.faster}-${pair.slower}`}>
@@ -17,11 +17,20 @@ export function Pairs({ result: { answered, comparison } }: { readonly result: C
             <p>
               {gapText(pair.difference)} apart; {meetingOf(pair)}.
             </p>
-            <p class="why">{pair.why.replace(/^./, (letter) => letter.toUpperCase())}</p>
+            <p class="why">{whyOf(pair, answered)}</p>
           </li>
         ))}
       </ul>
     </section>
+  );
+}
+
+/** What each of the two takes for granted, under the names used here. */
+export function whyOf({ why, faster, slower }: EstimatePair, answered: CompareResult['answered']) {
+  return [answered[faster], answered[slower]].reduce(
+    (text, one) =>
+      one === undefined ? text : text.replace(`${one.estimate.method} takes`, `${one.name} takes`),
+    why,
   );
 }
 

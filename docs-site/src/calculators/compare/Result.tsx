@@ -41,11 +41,11 @@ export function Result({ result }: { readonly result: CompareResult }) {
         mark={goal === null ? null : { name: 'goal', time: goal }}
         finding={sentence}
       />
-      <div class="words-first">
+      <div class="tables-beside words-first">
         <NumberTable caption={`Estimates for ${race}, fastest first`} {...estimateRows(result)} />
-        {comparison.goal && (
+        {goal !== null && (
           <NumberTable
-            caption={`The goal of ${formatTime(goal ?? (0 as Hundredths))} against each`}
+            caption={`The goal of ${formatTime(goal)} against each`}
             {...goalRows(result)}
           />
         )}
@@ -65,7 +65,7 @@ function headlineOf({ answered, race }: CompareResult): Figured | null {
   return {
     label: `How far apart ${answered.length} estimates for ${race} lie`,
     figure: gapText((to - from) as Hundredths),
-    note: `${formatTime(from)} – ${formatTime(to)}, never averaged`,
+    note: `${formatTime(from)} – ${formatTime(to)}`,
   };
 }
 

@@ -6,7 +6,7 @@ export const junAutumn: CompareFields = {
   length: '',
   unit: 'm',
   race: '1500',
-  goal: '16:40',
+  goal: '16:20',
   swims: ['200 2:00.1', '400 4:11.6', '800 8:41.8', '1000 10:56.4'].join('\n'),
   exponent: '7',
   reps: [

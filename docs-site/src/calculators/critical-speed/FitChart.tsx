@@ -52,8 +52,13 @@ export function FitChart({ result }: { readonly result: CriticalResult }) {
           </text>
         </g>
       ))}
-      {across.map((tick) => (
-        <text key={tick} class="along" x={x(tick)} y={bottom + 20}>
+      {across.map((tick, i) => (
+        <text
+          key={tick}
+          class={i === across.length - 1 ? 'end' : 'along'}
+          x={x(tick)}
+          y={bottom + 20}
+        >
           {formatTime(tick as Hundredths, { decimals: 0 })}
         </text>
       ))}
@@ -97,7 +102,7 @@ export function FitChart({ result }: { readonly result: CriticalResult }) {
         </text>
       ))}
       <text class="foot" x="0" y={bottom + 42}>
-        ● swum ○ estimated{band.length > 0 && ' ┄ 95 %'}
+        ● swum ○ estimated{band.length > 0 && ' ╌╌ 95 % interval'}
       </text>
     </svg>
   );

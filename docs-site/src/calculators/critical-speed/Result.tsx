@@ -87,17 +87,19 @@ function Working({ result }: { readonly result: CriticalResult }) {
         {standardErrors &&
           ` Standard errors ${standardErrors.speed.toFixed(4)} m/s and ${standardErrors.reserve.toFixed(2)} m.`}
         {rSquared !== null &&
-          ` The line explains ${(100 * rSquared).toFixed(2)} % of the variation.`}
+          ` R² is ${rSquared.toFixed(5)}, which says little: the longer distance always takes longer.`}
       </p>
       <p>
         The intervals of the races are for one more swim on the line. With few trials they are wide,
         because few trials know little.
       </p>
       {forms && (
-        <NumberTable
-          caption={`The reserve after each swim, by each form, ${unit}`}
-          {...stepRows(result)}
-        />
+        <div class="no-print">
+          <NumberTable
+            caption={`The reserve after each swim, by each form, ${unit}`}
+            {...stepRows(result)}
+          />
+        </div>
       )}
     </>
   );

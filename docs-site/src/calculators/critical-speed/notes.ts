@@ -16,7 +16,7 @@ export function notesOf(result: CriticalResult): readonly MethodNote[] {
     ...(traces.length > 0
       ? [
           {
-            name: 'The reserve through the set',
+            name: 'The reserve',
             assumptions: traces.flatMap(({ assumptions }) => assumptions),
             cautions: traces.flatMap(({ cautions }) => cautions.map(({ message }) => message)),
             lacks:
