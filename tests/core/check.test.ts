@@ -109,6 +109,10 @@ describe('textOf', () => {
   test.each([1, null, undefined, ['x'], new String('x')])('refuses %j', (value) => {
     expect(codeOf(() => textOf(value, 'A time'))).toBe('wrong-shape');
   });
+
+  test('says what must be text', () => {
+    expect(says(() => textOf(65.3, 'A time'))).toBe('A time must be text, not 65.3.');
+  });
 });
 
 describe('numberOf', () => {
@@ -178,6 +182,9 @@ describe('countOf', () => {
   test('says what would do', () => {
     expect(says(() => countOf(1.5, 'It', 2, 7))).toBe(
       'It must be a whole number from 2 to 7, not 1.5.',
+    );
+    expect(says(() => countOf(8, 'It', 2, 7))).toBe(
+      'It must be a whole number from 2 to 7, not 8.',
     );
   });
 });

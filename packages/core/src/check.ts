@@ -68,7 +68,8 @@ export function numberOf(
 
 /** A whole number within bounds. */
 export function countOf(value: unknown, what: string, min = 1, max = 1_000_000): number {
-  if (Number.isInteger(value)) return numberOf(value, what, { min, max });
+  const count = Number.isInteger(value) ? (value as number) : Number.NaN;
+  if (count >= min && count <= max) return count + 0; // turns -0 into 0
   const message = `${what} must be a whole number from ${show(min)} to ${show(max)}, not ${show(value)}.`;
   throw new PacingError('out-of-range', message, value);
 }

@@ -111,11 +111,7 @@ export class PacingError extends RangeError {
  */
 export function isPacingError(value: unknown): value is PacingError {
   try {
-    try {
-      return value instanceof Error && value.name === 'PacingError' && 'code' in value;
-    } catch {
-      return false; // a proxy or a getter threw
-    }
+    return value instanceof Error && value.name === 'PacingError' && 'code' in value;
   } catch {
     return false; // a proxy or a getter threw
   }

@@ -119,10 +119,10 @@ function countsOf(
   if (first.length > 3 || !inHour(second)) return [];
   switch (separators) {
     case ':':
-      return [clock(0, first, second)];
     case ':.':
+      return [clock(0, first, second, third)];
     case '..':
-      return first === '' && separators === '..' ? [] : [clock(0, first, second, third)];
+      return first === '' ? [] : [clock(0, first, second, third)];
     case '::':
     case '::.':
     case '...':
