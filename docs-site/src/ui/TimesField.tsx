@@ -18,11 +18,13 @@ interface Props {
   readonly errors: readonly string[];
   /** How many lines it shows before it scrolls, a count; 3 unless given. */
   readonly lines?: number;
+  /** Whether words stand beside the times, so that the keypad needs letters. */
+  readonly words?: boolean;
 }
 
 /** Many times at once, typed or pasted in any order of rows and columns. */
 export function TimesField(props: Props) {
-  const { id, name, label, hint, value, onValue, reading, what, errors, lines = 3 } = props;
+  const { id, name, label, hint, value, onValue, reading, what, errors, lines = 3, words } = props;
   const unclear = reading.times.filter(({ choices }) => choices.length > 0);
   const late = useLateError(shortened(errors), value);
   const said = [saidTimes(reading.times, what), ...reading.leftOut].filter(Boolean).join(' ');
@@ -35,7 +37,7 @@ export function TimesField(props: Props) {
           id={id}
           name={name}
           class="times"
-          inputmode="decimal"
+          inputmode={words ? 'text' : 'decimal'}
           rows={lines}
           value={value}
           onInput={(event) => onValue(event.currentTarget.value)}

@@ -1,6 +1,7 @@
 import {
   AddressNotice,
   ChoiceField,
+  FormActions,
   NumberTable,
   PoolField,
   type Problem,
@@ -60,11 +61,7 @@ export default function Calculator({ initial = ivo, id = 'convert', ownPage = fa
           ))}
           <Part {...parts} />
           {fields.what !== 'distance' && <GainField {...parts} />}
-          <div class="actions">
-            <button type="button" class="button quiet" onClick={() => form.replace(ivo)}>
-              Show the example
-            </button>
-          </div>
+          <FormActions form={form} example={ivo} cleared={cleared} />
         </form>
         <ResultCard {...(view.answer ? shown(view.answer) : waitFor(problems))} />
       </div>
@@ -82,6 +79,16 @@ const partFor: Readonly<Record<string, typeof SwimFields>> = {
   pace: PaceFields,
   'send-off': SendOffFields,
   distance: StretchFields,
+};
+
+const cleared: ConvertFields = {
+  ...ivo,
+  distance: '',
+  time: '',
+  pace: '',
+  'send-off': '',
+  rep: '',
+  stretch: '',
 };
 
 const kinds = [

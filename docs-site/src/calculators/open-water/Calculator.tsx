@@ -2,6 +2,7 @@ import {
   AddressNotice,
   ChoiceField,
   CountField,
+  FormActions,
   type Problem,
   ResultCard,
   ShareBar,
@@ -12,7 +13,7 @@ import { useForm } from '~/ui/use-form';
 import { readAnswer } from './CurrentResult';
 import { withCurrent } from './current';
 import { ebb } from './example';
-import { shape, type WaterFields } from './fields';
+import { emptyLegs, shape, type WaterFields } from './fields';
 import { addressOf, viewOf } from './model';
 import { PlanFields } from './PlanFields';
 import { csvOf, planAnswer } from './PlanResult';
@@ -72,11 +73,7 @@ export default function Calculator({ initial = ebb, id = 'water', ownPage = fals
           ) : (
             <PlanFields fields={fields} errors={errors} named={named} onValue={form.set} />
           )}
-          <div class="actions">
-            <button type="button" class="button quiet" onClick={() => form.replace(ebb)}>
-              Show the example
-            </button>
-          </div>
+          <FormActions form={form} example={ebb} cleared={cleared} />
         </form>
         <ResultCard {...answer} />
       </div>
@@ -88,6 +85,17 @@ export default function Calculator({ initial = ebb, id = 'water', ownPage = fals
     </div>
   );
 }
+
+const cleared: WaterFields = {
+  ...ebb,
+  ...emptyLegs,
+  pace: '',
+  speed: '',
+  goal: '',
+  length: '',
+  out: '',
+  back: '',
+};
 
 const jobs = [
   { value: 'plan', label: 'Plan a swim' },

@@ -1,0 +1,67 @@
+import type { DeckSwimmer } from 'backhalf';
+import { plausibleTimes } from '~/ui/plausible';
+import { readTimeText } from '~/ui/time-text';
+import {
+  type ListedTime,
+  splitAtCommas,
+  type TimesText,
+  type Token,
+  tokensOf,
+} from '~/ui/times-text';
+
+export interface SwimmersText {
+  readonly swimmers: readonly DeckSwimmer[];
+  /** The expected times in order, for the field that asks about unclear ones. */
+  readonly paces: TimesText;
+  /** What is wrong, one sentence a line. */
+  readonly errors: readonly string[];
+}
+
+/**
+ * Reads swimmers, one a line: name, expected time for a rep, and a lane where there is more than one.
+ * Pasted from a spreadsheet or typed; a row of headings and numbers that count the rows are passed over.
+ */
+export function readSwimmers(text: string, distance: number): SwimmersText {
+  const window = plausibleTimes(distance);
+  const all = tokensOf(text).map((line) => line.flatMap((word) => splitAtCommas(word, window)));
+  const headed = all.length > 1 && all[0]?.every(({ text: word }) => !/\d/.test(word));
+  const lines = headed ? all.slice(1) : all;
+  const times: ListedTime[] = [];
+  const swimmers: DeckSwimmer[] = [];
+  const errors: string[] = [];
+  lines.forEach((line, i) => {
+    const { name, pace, lane } = partsOf(line, i + 1);
+    const who = name || `Line ${i + 1}`;
+    if (pace === undefined) {
+      errors.push(`${who} has no expected time; write it behind the name, like 1:05.`);
+      return;
+    }
+    const read = readTimeText(pace.text, who, window);
+    times.push({ ...read, error: read.error && `${who}: ${read.error}`, at: pace.at });
+    if (read.error !== null) errors.push(`${who}: ${read.error}`);
+    if (name === '') errors.push(`Line ${i + 1} has no name; write one before the time.`);
+    if (read.time !== null && name !== '') {
+      swimmers.push({ name, pace: read.time, ...(lane !== undefined && { lane }) });
+    }
+  });
+  if (lines.length === 0) errors.push('Enter the swimmers, one a line: name, expected time.');
+  const leftOut = headed ? ['The first row was read as headings.'] : [];
+  return { swimmers, paces: { times, leftOut }, errors };
+}
+
+/** Name, time and lane of a line: the time is the last word with digits, but for a lane behind it. */
+function partsOf(line: readonly Token[], n: number) {
+  const words = new RegExp(`^#?${n}[.:)]?$`).test(line[0]?.text ?? '') ? line.slice(1) : line;
+  const last = words.length - 1;
+  const lane = /^(?:l|lane)?(\d{1,2})$/i.exec(words[last]?.text ?? '')?.[1];
+  const before = words[last - 1]?.text.toLowerCase() === 'lane' ? last - 2 : last - 1;
+  const behind = lane !== undefined && /\d/.test(words[before]?.text ?? '');
+  const at = behind ? before : last;
+  const pace = /\d/.test(words[at]?.text ?? '') ? words[at] : undefined;
+  const name = words.slice(0, pace === undefined ? words.length : at);
+  return {
+    name: name.map(({ text }) => text).join(' '),
+    pace,
+    lane: behind ? Number(lane) : undefined,
+  };
+}
