@@ -26,3 +26,7 @@ export function signedNumber(value: number, plus = true): string {
   if (Number(size) === 0) return size;
   return `${value < 0 ? '−' : plus ? '+' : ''}${size}`;
 }
+
+/** A time as a pace clock tells it, hundredths only where there are any: `1:30`, `1:07.50`. */
+export const clockText = (time: Hundredths | null): string =>
+  time === null ? 'not known' : formatTime(time, { decimals: time % 100 === 0 ? 0 : 2 });
