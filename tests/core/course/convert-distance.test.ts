@@ -52,6 +52,10 @@ describe('refuses', () => {
   });
 
   test('with a sentence', () => {
+    expect(refusal(() => convertDistance('1' as never, 'm', 'yd')).message).toMatch(
+      /^The distance must be a number/,
+    );
+    expect(refusal(() => convertDistance(1, 'ft' as Unit, 'm')).message).toMatch(/^The unit must/);
     expect(refusal(() => convertDistance(1, 'm', 'ft' as Unit)).message).toBe(
       'The unit must be one of "m", "yd", not "ft".',
     );

@@ -35,7 +35,10 @@ describe('distanceAt', () => {
   });
 
   test.each([-1, 1.5, Number.NaN, Infinity, 1_000_001, '2', null])('refuses %s lengths', (n) => {
-    expect(codeOf(() => distanceAt(SCM, n as number))).toBe('out-of-range');
+    expect(refusal(() => distanceAt(SCM, n as number))).toMatchObject({
+      code: 'out-of-range',
+      message: expect.stringMatching(/^The number of lengths must be a whole number from 0/),
+    });
   });
 });
 
@@ -90,7 +93,10 @@ describe('lengthsIn', () => {
   });
 
   test.each([0, -25, 1e10, Number.NaN, '100', null])('refuses a distance of %s', (distance) => {
-    expect(codeOf(() => lengthsIn(SCM, distance as number))).toBe('out-of-range');
+    expect(refusal(() => lengthsIn(SCM, distance as number))).toMatchObject({
+      code: 'out-of-range',
+      message: expect.stringMatching(/^The distance must be a number above 0/),
+    });
   });
 });
 

@@ -10,7 +10,7 @@ import {
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { swumSet } from '../../generators.js';
-import { codeOf } from '../../refusal.js';
+import { codeOf, refusal } from '../../refusal.js';
 
 const rep = (...laps: number[]) => splitsFromLaps(50, laps.map(hundredths));
 const broken: SwumSet = {
@@ -83,13 +83,19 @@ test('15 pieces of 33⅓ are a 500', () => {
 
 describe('refuses', () => {
   test.each([0, -400, Number.NaN, '400', null])('a race of %s', (distance) => {
-    expect(codeOf(() => projectBrokenSwim(broken, { distance: distance as number }))).toBe(
-      'out-of-range',
-    );
+    expect(
+      refusal(() => projectBrokenSwim(broken, { distance: distance as number })),
+    ).toMatchObject({
+      code: 'out-of-range',
+      message: expect.stringMatching(/^The race distance must be a number above 0/),
+    });
   });
 
   test.each([null, 400, 'x'])('%j for a race', (race) => {
-    expect(codeOf(() => projectBrokenSwim(broken, race as never))).toBe('wrong-shape');
+    expect(refusal(() => projectBrokenSwim(broken, race as never))).toMatchObject({
+      code: 'wrong-shape',
+      message: expect.stringMatching(/^The race must be an object/),
+    });
   });
 
   test('pieces that nothing marks before halfway', () => {

@@ -14,7 +14,7 @@ import {
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { swumSet } from '../../generators.js';
-import { codeOf } from '../../refusal.js';
+import { codeOf, refusal } from '../../refusal.js';
 
 const rep = (...laps: number[]) => splitsFromLaps(50, laps.map(hundredths));
 const classic: SwumSet = {
@@ -96,6 +96,9 @@ describe('a race in another pool', () => {
     expect(codes({ distance: 1500, pool: { ...SCM } })).toEqual(['rule-untested']);
     expect(codes({ distance: 1500, pool: LCM })).toEqual(['rule-untested', 'course-differs']);
     expect(codes({ distance: 1650, pool: SCY })).toEqual(['rule-untested', 'course-differs']);
+    expect(projectFromSet(classic, { distance: 1500, pool: LCM }).cautions[1]?.message).toBe(
+      'The race is in another pool than the set: turns and their push-offs are not allowed for.',
+    );
   });
 
   test('counts in its own unit against what was swum', () => {
@@ -106,22 +109,28 @@ describe('a race in another pool', () => {
 
 describe('refuses', () => {
   test.each([0, -100, Number.NaN, 1e10, '1500', null, undefined])('a race of %s', (length) => {
-    expect(codeOf(() => projectFromSet(classic, { distance: length as number }))).toBe(
-      'out-of-range',
-    );
+    expect(refusal(() => projectFromSet(classic, { distance: length as number }))).toMatchObject({
+      code: 'out-of-range',
+      message: expect.stringMatching(/^The race distance must be a number above 0/),
+    });
   });
 
   test.each([null, 1500, undefined])('%s for a race', (race) => {
-    expect(codeOf(() => projectFromSet(classic, race as never))).toBe('wrong-shape');
+    expect(refusal(() => projectFromSet(classic, race as never))).toMatchObject({
+      code: 'wrong-shape',
+      message: expect.stringMatching(/^The race must be an object/),
+    });
   });
 
   test.each([
     [null, 'wrong-shape'],
     [{ length: 25, unit: 'ft' }, 'unknown-choice'],
   ])('the pool %j', (pool, code) => {
-    expect(codeOf(() => projectFromSet(classic, { distance: 1500, pool: pool as never }))).toBe(
+    const race = { distance: 1500, pool: pool as never };
+    expect(refusal(() => projectFromSet(classic, race))).toMatchObject({
       code,
-    );
+      message: expect.stringMatching(/^The race's pool/),
+    });
   });
 
   test('a set without marks, or without reps', () => {

@@ -73,7 +73,10 @@ describe('no mark there', () => {
 });
 
 test.each([0, -50, Number.NaN, Infinity, '50', null])('refuses laps of %s', (every) => {
-  expect(codeOf(() => lapsOf(four, every as number))).toBe('out-of-range');
+  expect(refusal(() => lapsOf(four, every as number))).toMatchObject({
+    code: 'out-of-range',
+    message: expect.stringMatching(/^The distance of a lap must be a number above 0/),
+  });
 });
 
 test.each([null, [], { marks: 'x' }])('%j is no swim', (value) => {

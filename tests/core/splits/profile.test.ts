@@ -102,6 +102,14 @@ test('over laps of 100 an alternating pattern of 50s cancels', () => {
   expect(pacingProfile(swim, 100)).toMatchObject({ laps: Array(4).fill(6000), spread: 0 });
 });
 
+test('marks between even laps do no harm where the lap length is given', () => {
+  const marks = [37.5, 50, 100, 150].map((distance) => ({
+    distance,
+    time: hundredths(distance * 60),
+  }));
+  expect(pacingProfile(splitsFromMarks(marks), 50).laps).toEqual([3000, 3000, 3000]);
+});
+
 test('laps of 33⅓ are even', () => {
   expect(pacingProfile(laps(100 / 3, 2100, 2200, 2200, 2150)).middle.drift).toBe(0);
 });

@@ -170,7 +170,10 @@ test('a swim comes back from JSON as it was', () => {
 });
 
 test.each([null, 'a swim', [], {}, { marks: 1 }])('%j is no swim', (value) => {
-  expect(codeOf(() => splitsOf(value))).toBe('wrong-shape');
+  expect(refusal(() => splitsOf(value))).toMatchObject({
+    code: 'wrong-shape',
+    message: expect.stringMatching(/^The (swim must be an object|marks must be a list)/),
+  });
 });
 
 test('the finish is the last mark', () => {

@@ -114,6 +114,8 @@ describe('refuses', () => {
   });
 
   test('with a sentence', () => {
+    expect(refusal(() => formatTime(0.5 as never)).message).toMatch(/^The time must be/);
+    expect(refusal(() => format(1, 5 as never)).message).toMatch(/^The options must be an object/);
     expect(refusal(() => format(1, { decimals: 3 as never })).message).toBe(
       'The decimals must be one of 0, 1, 2, not 3.',
     );

@@ -20,7 +20,10 @@ describe('hundredths', () => {
   });
 
   test.each([EXACT + 1, -EXACT - 1, 1e300, Infinity, -Infinity])('%d is too large', (n) => {
-    expect(codeOf(() => hundredths(n))).toBe('too-large');
+    expect(refusal(() => hundredths(n))).toMatchObject({
+      code: 'too-large',
+      message: 'A time this large is no longer exact; use a smaller one.',
+    });
   });
 
   test.each([33.5, 5e-324, Number.NaN, '3350', null, undefined, 3350n, [3350]])(

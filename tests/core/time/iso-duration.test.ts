@@ -21,7 +21,10 @@ describe('formatIsoDuration', () => {
   });
 
   test.each([0.5, Number.NaN, 'PT5S', null])('refuses %s', (t) => {
-    expect(codeOf(() => formatIsoDuration(t as never))).toBe('not-a-time');
+    expect(refusal(() => formatIsoDuration(t as never))).toMatchObject({
+      code: 'not-a-time',
+      message: expect.stringMatching(/^The time must be/),
+    });
   });
 });
 
@@ -73,15 +76,26 @@ describe('parseIsoDuration', () => {
     ['PT5M3H', 5],
     ['PT1.5H3M', 6],
     ['PT1,5H3S', 6],
+    ['PT10.25H3M', 8],
+    ['PT1H10.25M3S', 10],
+    ['PT10.25S3S', 8],
+    ['PT10.255', 8],
     ['PT1H1.5M3S', 8],
     ['--PT5S', 1],
     [`PT${'9'.repeat(61)}S`.padEnd(65, 'S'), 64],
+    [`PT${'0'.repeat(61)}5S`, 64],
   ])('%j stops being one at %d', (text, position) => {
     expect(refusal(() => parseIsoDuration(text))).toMatchObject({
       code: 'time-unreadable',
       position,
       input: text,
     });
+  });
+
+  test('a text of ten million digits is refused at once', () => {
+    const start = performance.now();
+    expect(codeOf(() => parseIsoDuration(`PT${'9'.repeat(1e7)}S`))).toBe('time-unreadable');
+    expect(performance.now() - start).toBeLessThan(100);
   });
 
   test('says what would do', () => {
@@ -95,7 +109,10 @@ describe('parseIsoDuration', () => {
   });
 
   test.each([5, null, undefined, ['PT5S']])('%j is no text', (value) => {
-    expect(codeOf(() => parseIsoDuration(value as never))).toBe('wrong-shape');
+    expect(refusal(() => parseIsoDuration(value as never))).toMatchObject({
+      code: 'wrong-shape',
+      message: expect.stringMatching(/^A duration must be text/),
+    });
   });
 });
 

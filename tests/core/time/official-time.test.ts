@@ -68,7 +68,10 @@ describe('refuses', () => {
   });
 
   test('what is no list', () => {
-    expect(codeOf(() => officialTime(6712 as never))).toBe('wrong-shape');
+    expect(refusal(() => officialTime(6712 as never))).toMatchObject({
+      code: 'wrong-shape',
+      message: 'The watches must be a list, not 6712.',
+    });
   });
 
   test('with a sentence', () => {

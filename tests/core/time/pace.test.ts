@@ -73,7 +73,10 @@ describe.each([
   });
 
   test.each([0, -6700, 67.5, Number.NaN, '6700'])('a time of %s', (t) => {
-    expect(codeOf(() => by(t as never, 100))).toBe('not-a-time');
+    expect(refusal(() => by(t as never, 100))).toMatchObject({
+      code: 'not-a-time',
+      message: expect.stringMatching(by === pacePer ? /^The time must/ : /^The pace must/),
+    });
   });
 
   test('what overflows', () => {

@@ -88,8 +88,13 @@ describe('what cannot be read, and where reading fails', () => {
     [' \u200b ', 0, `A time is missing; ${HOW}`],
     ['NT', 0, '"NT" says that there is no time; leave it out.'],
     ['  dq ', 2, '"  dq " says that there is no time; leave it out.'],
+    ['ANT', 0, `"ANT" is no time; ${HOW}`],
+    ['NTX', 0, `"NTX" is no time; ${HOW}`],
     ['soon', 0, `"soon" is no time; ${HOW}`],
     ['33.5x', 4, `"33.5x" is no time; ${HOW}`],
+    ['33s.5x', 2, `"33s.5x" is no time; ${HOW}`],
+    ['12345678s', 0, `"12345678s" is no time; ${HOW}`],
+    ['12345678 sec  ', 0, `"12345678 sec  " is no time; ${HOW}`],
     ['x', 0, `"x" is no time; ${HOW}`],
     ['s', 0, `"s" is no time; ${HOW}`],
     ['3²', 1, `"3²" is no time; ${HOW}`],
@@ -105,12 +110,14 @@ describe('what cannot be read, and where reading fails', () => {
     ['1:', 2, '"1:" needs two digits after each colon, like 1:05.'],
     ['1:05.300', 7, '"1:05.300" has a third decimal, which official timing does not use; drop it.'],
     ['33,507', 5, '"33,507" has a third decimal, which official timing does not use; drop it.'],
+    ['33"507', 5, '"33"507" has a third decimal, which official timing does not use; drop it.'],
     ['31 32 33', 2, `"31 32 33" has a blank between two digits; ${HOW}`],
     ['1  05', 1, `"1  05" has a blank between two digits; ${HOW}`],
     ['  12345678', 2, `"  12345678" is no time; ${HOW}`],
     ['5-3', 0, `"5-3" is no time; ${HOW}`],
     ['1.05:30', 0, `"1.05:30" is no time; ${HOW}`],
     ['1:02.03.45', 0, `"1:02.03.45" is no time; ${HOW}`],
+    ['x'.padEnd(64), 0, `"${'x'.padEnd(40)}…" is no time; ${HOW}`],
     ['1:05'.padEnd(65), 64, `A time has at most 64 characters, not 65; ${HOW}`],
   ])('%j at %d', (text, position, message) => {
     expect(refusal(() => parseTime(text))).toMatchObject({
@@ -133,7 +140,10 @@ describe('what cannot be read, and where reading fails', () => {
   });
 
   test.each([65.3, null, undefined, ['1:05'], new String('1:05')])('%j is no text', (value) => {
-    expect(refusal(() => parseTime(value as never)).code).toBe('wrong-shape');
+    expect(refusal(() => parseTime(value as never))).toMatchObject({
+      code: 'wrong-shape',
+      message: expect.stringMatching(/^A time must be text/),
+    });
   });
 });
 
