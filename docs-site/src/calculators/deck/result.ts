@@ -6,7 +6,8 @@ import {
   readSet,
   type Splits,
 } from 'backhalf';
-import { addressOf as readASet } from '~/calculators/read-a-set/model';
+import type { SetFields } from '~/calculators/read-a-set/model';
+import { queryOf } from '~/ui/address';
 import type { DeckFields } from './fields';
 
 /** What came out for one swimmer. */
@@ -48,10 +49,13 @@ export function swimmerResults(
   });
 }
 
-/** The reps as the watch showed them, one a line, for the calculator that reads a set. */
+/**
+ * The reps as the watch showed them, one a line, for the calculator that reads a set. Only the type of
+ * its fields is taken from there: this page must not bring along what that one works with.
+ */
 function hrefOf(fields: DeckFields, plan: DeckPlan, reps: readonly Splits[]): string {
   const { pool, length, unit } = fields;
-  return readASet({
+  const set: SetFields = {
     pool,
     length,
     unit,
@@ -61,7 +65,8 @@ function hrefOf(fields: DeckFields, plan: DeckPlan, reps: readonly Splits[]): st
     known: 'sendOff',
     rest: formatTime(plan.sendOff),
     race: '1500',
-  });
+  };
+  return `/calculators/read-a-set/?${queryOf(set)}`;
 }
 
 /** Rep times, one column a swimmer; a dash where the finish is missing. */
