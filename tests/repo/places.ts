@@ -15,16 +15,26 @@ export function testOf({ name, file, kind }: PublicName): { path: string; holds:
   return { path: paths.join(' or '), holds };
 }
 
-/** The names that the hand-written pages say they use, in the `uses:` list of their first lines. */
-export function usedInPages(): ReadonlySet<string> {
-  const pages = globSync('src/content/docs/**/*.{md,mdx}', { cwd: docs });
-  const written = pages.filter((page) => !/content[\\/]docs[\\/]api[\\/]/.test(page));
-  return new Set(
-    written.flatMap((page) => {
-      const [, head = ''] = /^---\n(.*?)\n---/s.exec(readFileSync(docs + page, 'utf8')) ?? [];
-      const [, list = ''] = /^uses:\s*(\[[^\]]*\]|(?:\n\s+- .*)+)/m.exec(head) ?? [];
-      return list.match(/[A-Za-z]\w*/g) ?? [];
-    }),
+/** A page written by hand: the names of its `uses:` list, and what stands under its first lines. */
+export interface Page {
+  readonly uses: readonly string[];
+  readonly body: string;
+}
+
+export const pages: readonly Page[] = globSync('src/content/docs/**/*.{md,mdx}', { cwd: docs })
+  .filter((page) => !/content[\\/]docs[\\/]api[\\/]/.test(page))
+  .map((page) => {
+    const [, head = '', body = ''] =
+      /^---\n(.*?)\n---\n(.*)/s.exec(readFileSync(docs + page, 'utf8')) ?? [];
+    const [, list = ''] = /^uses:\s*(\[[^\]]*\]|(?:\n\s+- .*)+)/m.exec(head) ?? [];
+    return { uses: list.match(/[A-Za-z]\w*/g) ?? [], body };
+  });
+
+/** Whether a page lists a name, and shows it; a type shows in what is passed. */
+export function isUsed({ name, kind }: PublicName): boolean {
+  const shows = new RegExp(`\\b${name}\\b`);
+  return pages.some(
+    ({ uses, body }) => uses.includes(name) && (kind === 'type' || shows.test(body)),
   );
 }
 
@@ -38,6 +48,7 @@ export async function reference(): Promise<{ names: ReadonlySet<string>; warning
       excludeInternal: true,
       skipErrorChecking: true, // the compiler's own check stands elsewhere
       disableSources: true,
+      readme: 'none',
       validation: { notExported: true, invalidLink: true },
       logLevel: 'None',
     },
