@@ -26,7 +26,7 @@ export function outcomeOf(
     sentence: sentenceOf(rows.length, doubtful.length, missing.length),
     cautions: [
       'A thumb is no touch pad: how far splits timed by hand are off, nobody has published.',
-      'Each start is taken from the send-off and the time between swimmers: whoever leaves late reads as slower.',
+      'Each start is taken from the send-off and the stagger: whoever leaves late reads as slower.',
     ],
     children: (
       <>

@@ -41,7 +41,7 @@ export function SetupFields({ id, fields, view, onValue }: Props) {
           error={wrong('distance')}
         />
         <TimeField {...named('send-off')} label="Send-off" within={sendOffWindow(distance)} />
-        <TimeField {...named('stagger')} label="Time between swimmers" within={staggerWindow} />
+        <TimeField {...named('stagger')} label="Stagger" within={staggerWindow} />
       </div>
       <ChoiceField {...named('marks')} label="A touch is tapped" options={marks} />
       <ChoiceField

@@ -50,7 +50,7 @@ export function viewOf(fields: DeckFields): DeckView {
   const swimmers = readSwimmers(fields.swimmers, distance.count ?? 100);
   const window = sendOffWindow(distance.count ?? 100);
   const sendOff = readTimeText(fields['send-off'], 'Send-off', window);
-  const stagger = readTimeText(fields.stagger, 'Time between swimmers', staggerWindow);
+  const stagger = readTimeText(fields.stagger, 'Stagger', staggerWindow);
   const { taps, unread } = readTaps(fields.touches);
   const lanes = [...new Set(swimmers.swimmers.map(({ lane = 1 }) => lane))].sort((a, b) => a - b);
 
