@@ -21,11 +21,6 @@ export interface Look {
   readonly theme: 'light' | 'dark';
 }
 
-/** Every page is looked at in each of these. */
-export const LOOKS: readonly Look[] = [PHONE, DESKTOP].flatMap((size) =>
-  (['light', 'dark'] as const).map((theme) => ({ size, theme })),
-);
-
 /** A Chromium for the tests of one file. */
 export function useBrowser(): () => Browser {
   let browser: Browser | undefined;

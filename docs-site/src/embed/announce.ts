@@ -1,7 +1,4 @@
-// An embedded calculator takes its theme from its address, and tells the page around it how tall it is.
-
-const theme = new URLSearchParams(location.search).get('theme');
-if (theme === 'light' || theme === 'dark') document.documentElement.dataset['theme'] = theme;
+// An embedded calculator tells the page around it how tall it is.
 
 if (window.parent !== window) {
   const tell = () => {
