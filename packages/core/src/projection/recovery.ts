@@ -22,15 +22,22 @@ export interface DeficitRule {
   untilEmpty(deficit: number, speed: number): number;
 }
 
-/** A checked recovery as a rule for the deficit. `critical` in metres per second, `reserve` in metres. */
-export function deficitRule(value: unknown, critical: number, reserve: number): DeficitRule {
+/** A recovery out of plain data. */
+export function recoveryOf(value: unknown): Recovery {
   if (value === undefined) {
     const message =
       'Choose how the reserve comes back: linear, differential or integral; they disagree.';
     throw new PacingError('unknown-choice', message, value);
   }
-  const { form, tau } = fieldsOf(value, 'The recovery');
-  switch (choiceOf(form, ['linear', 'differential', 'integral'], 'The form of recovery')) {
+  const { form: named, tau } = fieldsOf(value, 'The recovery');
+  const form = choiceOf(named, ['linear', 'differential', 'integral'], 'The form of recovery');
+  if (form !== 'integral') return { form };
+  return { form, tau: numberOf(tau, 'The time constant tau, in seconds,', { min: 1, max: 1e6 }) };
+}
+
+/** A recovery as a rule for the deficit. `critical` in metres per second, `reserve` in metres. */
+export function deficitRule(recovery: Recovery, critical: number, reserve: number): DeficitRule {
+  switch (recovery.form) {
     case 'linear':
       return { after: linear, untilEmpty: spending };
     case 'differential':
@@ -42,7 +49,7 @@ export function deficitRule(value: unknown, critical: number, reserve: number): 
         untilEmpty: spending,
       };
     case 'integral':
-      return integral(numberOf(tau, 'The time constant tau, in seconds,', { min: 1, max: 1e6 }));
+      return integral(recovery.tau);
   }
 
   function linear(deficit: number, speed: number, seconds: number): number {

@@ -7,7 +7,7 @@ import { finishOf } from '../splits/splits.js';
 import { greatestOf } from '../statistics.js';
 import { nearestHundredth } from '../time/hundredths.js';
 import type { Estimate } from './estimate.js';
-import { deficitRule, type Recovery } from './recovery.js';
+import { deficitRule, type Recovery, recoveryOf } from './recovery.js';
 
 /**
  * What continuous time a broken swim implies, if it left nothing: the critical speed at which the reserve
@@ -34,7 +34,8 @@ export function impliedTime(
   options: { readonly reserve: number; readonly recovery: Recovery },
 ): Estimate {
   const pieces = setOf(set);
-  const { reserve, recovery } = fieldsOf(options, 'The options');
+  const { reserve, recovery: wanted } = fieldsOf(options, 'The options');
+  const recovery = recoveryOf(wanted);
   const full = numberOf(reserve, 'The reserve', { min: 0.1, max: 1000 });
   const metres = convertDistance(pieces.repDistance, pieces.pool.unit, 'm');
   const swims = pieces.reps.map((rep) => {
@@ -65,15 +66,14 @@ export function impliedTime(
     if (deficitAt(middle) > full) slow = middle;
     else fast = middle;
   }
-  const form = (recovery as Recovery).form;
   const distance = metres * swims.length;
   return {
     time: nearestHundredth((100 * (distance - full)) / fast),
     range: null,
-    method: `reserve-${form}`,
+    method: `reserve-${recovery.form}`,
     assumptions: [
       `A reserve of ${full} m was used up exactly at the last wall.`,
-      `It came back in the rests by the ${form} form, still at the wall.`,
+      `It came back in the rests by the ${recovery.form} form, still at the wall.`,
     ],
     cautions: cautionsWhere(
       [

@@ -8,7 +8,7 @@ import type { SetPaces } from '../sets/set-paces.js';
 import { restAfter, type SwumSet, setOf } from '../sets/swum-set.js';
 import { timelineOf } from '../sets/timeline.js';
 import { finishOf } from '../splits/splits.js';
-import { deficitRule, type Recovery } from './recovery.js';
+import { deficitRule, type Recovery, recoveryOf } from './recovery.js';
 
 /** What {@link reserveThrough} needs beside set and model. */
 export interface ReserveOptions extends SetPaces {
@@ -82,7 +82,9 @@ export function reserveThrough(
   const { speed, reserve } = fieldsOf(model, 'The critical speed');
   const critical = numberOf(speed, 'The critical speed', { min: 0.1, max: 3 });
   const full = numberOf(reserve, 'The reserve', { min: 0.1, max: 1000 });
-  const { recovery, restSpeed = 0, ...paces } = fieldsOf(options, 'The options');
+  const { recovery: wanted, restSpeed = 0, ...paces } = fieldsOf(options, 'The options');
+  const recovery = recoveryOf(wanted);
+  const { form } = recovery;
   const rule = deficitRule(recovery, critical, full);
   const resting = numberOf(restSpeed, 'The speed during rests', { min: 0, max: critical });
 
@@ -101,7 +103,6 @@ export function reserveThrough(
     }
   }
   const lowest = steps.reduce((least, { afterSwim }) => Math.min(least, afterSwim), full);
-  const form = (recovery as Recovery).form;
   return {
     form,
     steps,
