@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
-import { globSync, readFileSync, writeFileSync } from 'node:fs';
+import { globSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
+import { build } from 'esbuild';
 
 /** Kept only once they were visited: the reference, the search index, what stands in other pages. */
 const onDemand = /^(api|pagefind|embed|states)\/|\.(xml|txt)$/;
@@ -11,19 +12,28 @@ export function offline(): AstroIntegration {
   return {
     name: 'offline',
     hooks: {
-      'astro:build:done': ({ dir }) => {
+      'astro:build:done': async ({ dir }) => {
         const root = fileURLToPath(dir);
         const files = globSync('**/*.*', { cwd: root })
           .map((file) => file.replaceAll('\\', '/'))
           .filter((file) => !onDemand.test(file))
           .sort();
-        const sum = createHash('sha256');
-        for (const file of files) sum.update(file).update(readFileSync(root + file));
-        const paths = files.map((file) => `/${file.replace(/(^|\/)index\.html$/, '$1')}`);
-        const worker = readFileSync(new URL('./worker.js', import.meta.url), 'utf8')
-          .replace('__VERSION__', sum.digest('hex').slice(0, 16))
-          .replace("['__FILES__']", JSON.stringify(paths));
-        writeFileSync(`${root}sw.js`, worker);
+        // By their content: what a new version left as it was is not fetched again.
+        const list = files.map((file) => ({
+          url: `/${file.replace(/(^|\/)index\.html$/, '$1')}`,
+          revision: createHash('sha256')
+            .update(readFileSync(root + file))
+            .digest('hex')
+            .slice(0, 16),
+        }));
+        await build({
+          entryPoints: [fileURLToPath(new URL('./worker.js', import.meta.url))],
+          outfile: `${root}sw.js`,
+          bundle: true,
+          minify: true,
+          target: 'es2022',
+          define: { FILES: JSON.stringify(list), 'process.env.NODE_ENV': '"production"' },
+        });
       },
     },
   };
