@@ -80,7 +80,10 @@ export type CautionCode =
   | 'pace-unknown'
   | 'rest-unstated';
 
-/** Something a person should know before trusting a figure. */
+/**
+ * Something a person should know before trusting a figure. It comes beside the figure and refuses nothing; what
+ * cannot be done at all is a {@link PacingError}.
+ */
 export interface Caution {
   /** What it is about, as a stable name. */
   readonly code: CautionCode;

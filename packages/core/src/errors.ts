@@ -1,7 +1,8 @@
 /**
  * What went wrong, as a stable name: the contract a program branches on.
  *
- * - `wrong-shape`: a value is not the object, list or text that was asked for.
+ * - `wrong-shape`: a value is not the object, list or text that was asked for, or its fields do not go
+ *   together.
  * - `not-a-time`: a value is not a whole number of hundredths, or not above zero where it must be.
  * - `out-of-range`: a number, count or distance is not one, or lies outside what makes sense.
  * - `unknown-choice`: an option is none of the names it may take.
@@ -10,11 +11,12 @@
  * - `time-ambiguous`: the text can be read as more than one time.
  * - `not-whole-lengths`: a distance is no whole number of the pool's lengths.
  * - `marks-out-of-order`: distances and times of a swim's marks do not both grow.
- * - `no-mark-there`: a lap was asked for where the swim has no mark.
- * - `halfway-not-bracketed`: no mark stands at or before halfway, so there is no half to read.
+ * - `no-mark-there`: a time is needed at a place where the swim has no mark.
+ * - `halfway-not-bracketed`: no mark stands at or before halfway, so there is no half to read; or no wall, so
+ *   there is none to plan by.
  * - `laps-uneven`: laps of one length were needed, and these differ.
- * - `too-few-laps`: a profile needs more laps than the swim has.
- * - `too-few-reps`: a reading needs more reps than the set has.
+ * - `too-few-laps`: the swim has no mark at all, or fewer laps than a profile needs.
+ * - `too-few-reps`: the set has no rep.
  * - `rep-distance-differs`: a rep does not end at the set's rep distance.
  * - `too-few-lanes`: the lanes do not hold all swimmers.
  * - `too-few-trials`: a fit needs two trials or more.
@@ -77,6 +79,7 @@ export type PacingErrorCode =
  * }
  */
 export class PacingError extends RangeError {
+  /** Always `PacingError`; {@link isPacingError} goes by it. */
   override readonly name = 'PacingError';
   /** What went wrong, as a stable name. */
   readonly code: PacingErrorCode;
@@ -107,6 +110,11 @@ export class PacingError extends RangeError {
  * @returns Whether it is a {@link PacingError}.
  * @throws {@link PacingError} never: any value may be asked about.
  * @example
+ * try {
+ *   halvesOf(splitsFromLaps(100, [parseTime('1:05.00')]));
+ * } catch (error) {
+ *   isPacingError(error) && error.code; // => 'halfway-not-bracketed'
+ * }
  * isPacingError(new Error('something else')); // => false
  */
 export function isPacingError(value: unknown): value is PacingError {
@@ -117,7 +125,10 @@ export function isPacingError(value: unknown): value is PacingError {
   }
 }
 
-/** A value, or the error that says why there is none. */
+/**
+ * What a `safe…` reader gives: a value, or the error that says why there is none. Ask `ok` first; TypeScript
+ * then knows which of the two is there.
+ */
 export type Result<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly error: PacingError };

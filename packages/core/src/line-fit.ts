@@ -1,7 +1,10 @@
 import { meanOf, sumOf } from './statistics.js';
 import { studentT } from './student-t.js';
 
-/** Both ends of an interval, in the unit of the figure it belongs to. */
+/**
+ * Both ends of an interval, in the unit of the figure it belongs to: in {@link CriticalSpeed}, {@link PowerLaw}
+ * and {@link TrackRecordRow}.
+ */
 export interface Interval {
   /** The lower end, in the unit of its figure. */
   readonly low: number;

@@ -5,7 +5,12 @@ import { pairedDistance, SEXES, type Stroke } from './event.js';
 import { LCM, type Pool, SCM, SCY } from './pool.js';
 import { samePool } from './same-pool.js';
 
-/** The published tables by season; without its season a table has no name. */
+/**
+ * The published tables, by season; without its season a table has no name.
+ *
+ * - `collegiate-2021-22`: between 25 m and 25 yd, one factor for women and men.
+ * - `collegiate-2023-24`: between 50 m and 25 yd, by stroke, distance and sex.
+ */
 export type CollegiateMethod = 'collegiate-2021-22' | 'collegiate-2023-24';
 
 export const COLLEGIATE_METHODS: readonly CollegiateMethod[] = [

@@ -17,13 +17,13 @@ export interface SwimToConvert {
   readonly distance: number;
   /** Its stroke; `medley` is the individual medley. */
   readonly stroke: Stroke;
-  /** Needed where the factors differ between women and men. */
+  /** Needed where the factors differ between women and men, as those of `collegiate-2023-24` do. */
   readonly sex?: Sex;
   /** The pool it was swum in. */
   readonly from: Pool;
 }
 
-/** How to convert a time. */
+/** How {@link convertTime} converts. */
 export interface ConvertTimeOptions extends Partial<TurnOptions> {
   /** Unless given: `turns` where a gain is given, else the table published for these two pools. */
   readonly method?: ConversionMethod;

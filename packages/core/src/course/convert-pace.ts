@@ -11,7 +11,11 @@ export interface ConvertPaceOptions extends TurnOptions {
 }
 
 /**
- * Converts a pace to another pool, by turns: a pace per 100 m becomes one per 100 yd.
+ * Converts a pace to another pool, by turns: a pace per 100 m becomes one per 100 yd. For a set that moves to
+ * another pool.
+ *
+ * What a turn gains differs between swimmers, and published gains disagree: see {@link TURN_GAINS}. Races
+ * are converted by {@link convertTime}, send-offs by {@link convertSendOff}.
  *
  * @param pace - The time for each stretch, in hundredths of a second.
  * @param from - The pool it is held in.

@@ -16,13 +16,15 @@ import { lengthsIn, type Pool, poolOf } from './pool.js';
 import { turnModel } from './turn-model.js';
 
 /**
- * Converts a time from one pool to another.
+ * Converts a time from one pool to another: for an entry, or to compare two swims. It is no performance, and
+ * the cautions say how little is known of how far it is off.
  *
  * The collegiate tables hold from metres to 25 yd: multiply, then drop the third decimal. By turns:
  * time × the ratio of the distances + the gain per turn × turns fewer, rounded once; yards to metres.
  * Against its direction a method gives the slowest time that still converts to the given one, or
  * better: exactly what meets a qualifying time, where dividing could miss it by a hundredth.
- * All in whole numbers, and a slower time never converts to a faster one.
+ * All in whole numbers, and a slower time never converts to a faster one. Gains per turn are in
+ * {@link TURN_GAINS}; they disagree.
  *
  * @param swim - The time in hundredths of a second, the distance in the pool's unit, stroke, sex and
  *   the pool it was swum in.
@@ -35,7 +37,8 @@ import { turnModel } from './turn-model.js';
  *   or `not-a-time` where a field is none.
  * @example
  * const swim = { time: parseTime('1:50.87'), distance: 200, stroke: 'fly', from: SCM } as const;
- * formatTime(convertTime(swim, SCY).time); // => '1:40.44'
+ * const { time, method } = convertTime(swim, SCY);
+ * [formatTime(time), method]; // => ['1:40.44', 'collegiate-2021-22']
  * @example
  * const swim = { time: parseTime('16:46.60'), distance: 1500, stroke: 'free', from: LCM } as const;
  * formatTime(convertTime(swim, SCM, { gainPerTurn: hundredths(60) }).time); // => '16:28.60'

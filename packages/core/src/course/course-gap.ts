@@ -3,7 +3,7 @@ import type { Stroke } from './event.js';
 import { LCM, type Pool, SCM } from './pool.js';
 import { samePool } from './same-pool.js';
 
-/** From the fastest to the slowest converted time, and whose figure that rests on. */
+/** From the fastest to the slowest converted time that studies support, and whose figure that rests on. */
 export interface ConversionRange {
   /** The fast end, in hundredths of a second. */
   readonly low: Hundredths;

@@ -3,7 +3,7 @@ import type { Unit } from './pool.js';
 /** A stroke; `medley` is the individual medley. */
 export type Stroke = 'free' | 'back' | 'breast' | 'fly' | 'medley';
 
-/** Women's or men's events. */
+/** Women's (`W`) or men's (`M`) events. */
 export type Sex = 'W' | 'M';
 
 export const STROKES: readonly Stroke[] = ['free', 'back', 'breast', 'fly', 'medley'];

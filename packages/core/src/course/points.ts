@@ -3,7 +3,11 @@ import { PacingError } from '../errors.js';
 import { type Hundredths, hundredths, timeOf } from '../time/hundredths.js';
 
 /**
- * The points of a swim against a base time: 1000 × (base / time)³, the fraction dropped.
+ * The points of a swim against a base time, to weigh swims of different events: 1000 × (base / time)³, the
+ * fraction dropped.
+ *
+ * Base times are published anew each year and are not part of this library. The swim comes first: swapped,
+ * the two give a wrong score, not an error. The way back is {@link timeForPoints}.
  *
  * @param time - The swim's time, in hundredths of a second.
  * @param baseTime - The base time of the event, sex and course in that year's table, in hundredths of a
@@ -26,7 +30,7 @@ export function points(time: Hundredths, baseTime: Hundredths): number {
 /**
  * The time for given points: the fastest time that still scores them, so that a hundredth less would
  * score more. Where no time scores exactly these, as in sprints, it is the time for the next score
- * above that some time does.
+ * above that some time does. For a goal in points; the way there is {@link points}.
  *
  * @param wanted - The points, a whole number from 1 (a count).
  * @param baseTime - The base time of the event, sex and course in that year's table, in hundredths of a

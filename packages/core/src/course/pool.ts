@@ -4,7 +4,10 @@ import { PacingError } from '../errors.js';
 /** Metres or yards. */
 export type Unit = 'm' | 'yd';
 
-/** A pool: one literal away for any, such as `{ length: 20, unit: 'yd' }`. */
+/**
+ * A pool. {@link SCY}, {@link SCM} and {@link LCM} are ready made; any other is one literal away, such as
+ * `{ length: 20, unit: 'yd' }` (with `as const` where it is kept in a variable).
+ */
 export interface Pool {
   /** One length of the pool, in the pool's unit. */
   readonly length: number;
@@ -54,7 +57,8 @@ export function samePlace(a: number, b: number): boolean {
 }
 
 /**
- * The distance of a number of lengths.
+ * The distance of a number of lengths, for pools whose lengths are no round number. The way back is
+ * {@link lengthsIn}.
  *
  * @param pool - The pool.
  * @param lengths - How many lengths, a count from 0.
@@ -69,7 +73,8 @@ export function distanceAt(pool: Pool, lengths: number): number {
 }
 
 /**
- * How many lengths of a pool a distance is.
+ * How many lengths of a pool a distance is: what a swimmer counts, and whether a race or rep ends at a wall
+ * at all.
  *
  * @param pool - The pool.
  * @param distance - A distance in the pool's unit.
@@ -78,6 +83,8 @@ export function distanceAt(pool: Pool, lengths: number): number {
  *   `unknown-choice` or `out-of-range` where pool or distance is none.
  * @example
  * lengthsIn(SCY, 1650); // => 66
+ * @example
+ * lengthsIn({ length: 100 / 3, unit: 'm' }, 400); // => 12
  */
 export function lengthsIn(pool: Pool, distance: number): number {
   const { length, unit } = poolOf(pool);

@@ -1,7 +1,7 @@
 import type { Hundredths } from '../time/hundredths.js';
 import type { Stroke } from './event.js';
 
-/** A published value of what one turn gains, to choose from. */
+/** A published value of what one turn gains, to choose from; see {@link TURN_GAINS}. */
 export interface TurnGain {
   /** A stable name. */
   readonly key: string;
@@ -18,6 +18,10 @@ export interface TurnGain {
 /**
  * Published gains per turn. They are conventions of committees and single comparisons, and they
  * disagree: for the men's and the women's record of the 1500 by a factor of 25. So none is a default.
+ *
+ * @example
+ * TURN_GAINS.map(({ key, gains }) => [key, gains.free]);
+ * // => [['club-handbook', 80], ['committee-handbook', 100], ['record-1500-men', 77], ['record-1500-women', 3]]
  */
 export const TURN_GAINS: readonly TurnGain[] = [
   {

@@ -4,11 +4,11 @@ import { differenceOf, type Hundredths } from '../time/hundredths.js';
 import type { ConversionModel, Side } from './conversion-model.js';
 import { lengthsIn } from './pool.js';
 
-/** What the turn-based model is told. */
+/** What a conversion by turns is told; see {@link convertTime} and {@link convertPace}. */
 export interface TurnOptions {
   /**
    * What one turn gains over swimming the same stretch, in hundredths of a second, from 0. Never
-   * guessed: choose one of `TURN_GAINS`, or the swimmer's own.
+   * guessed: choose one of {@link TURN_GAINS}, or the swimmer's own.
    */
   readonly gainPerTurn: Hundredths;
   /**

@@ -4,16 +4,17 @@ import { type Hundredths, hundredths } from '../time/hundredths.js';
 import { finishOf, type Splits, splitsOf } from './splits.js';
 
 /**
- * The lap times of a swim: from mark to mark, or over a longer stretch.
+ * The lap times of a swim: from mark to mark, or over a longer stretch (100s out of 50s). For halves, also
+ * where no mark stands at halfway, see {@link halvesOf}.
  *
  * @param splits - The swim; distances in the pool's unit, times in hundredths of a second.
  * @param every - The stretch of a lap in the pool's unit; from each mark to the next unless given.
  * @returns The lap times in hundredths of a second; they add up to the swim's time exactly.
- * @throws {@link PacingError} `no-mark-there` where a lap would end between two marks or beyond
- *   the finish;
- *   `out-of-range`; `wrong-shape` and the codes of {@link splitsFromMarks} where the swim is none.
+ * @throws {@link PacingError} `no-mark-there` where a lap would end between two marks or beyond the
+ *   finish; `out-of-range`; `wrong-shape` and the codes of {@link splitsFromMarks} where the swim is none.
  * @example
  * const swim = splitsFromLaps(50, [2810, 3045, 3120, 3055].map(hundredths));
+ * lapsOf(swim); // => [2810, 3045, 3120, 3055]
  * lapsOf(swim, 100); // => [5855, 6175]
  */
 export function lapsOf(splits: Splits, every?: number): readonly Hundredths[] {

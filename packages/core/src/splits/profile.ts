@@ -38,10 +38,11 @@ export interface PacingProfile {
 
 /**
  * Describes the pacing of a swim by its laps: each against the mean, the spread, the drift of the
- * middle laps, and the first and last lap against them.
+ * middle laps, and the first and last lap against them. For swims of three laps or more; shorter ones are
+ * told by their halves ({@link compareHalves}).
  *
  * An alternating pattern, odd laps against even ones, is neither a slip nor a pacing error: water in
- * a pool can run. Over laps of 100 in a 50 m pool it cancels; see the second parameter.
+ * a pool can run. Over laps of 100 in a 50 m pool it cancels: give 100 for `every`.
  *
  * @param splits - The swim; distances in the pool's unit, times in hundredths of a second.
  * @param every - The stretch of a lap in the pool's unit; from each mark to the next unless given.
@@ -50,7 +51,9 @@ export interface PacingProfile {
  *   of one length; `no-mark-there`; `wrong-shape` and the codes of {@link splitsFromMarks}.
  * @example
  * const swim = splitsFromLaps(50, [2810, 3045, 3120, 3055].map(hundredths));
- * pacingProfile(swim).middle.drift; // => 75
+ * const { middle, first, last } = pacingProfile(swim);
+ * middle.drift; // => 75
+ * [first, last].map((share) => `${(100 * share).toFixed(1)} %`); // => ['-8.8 %', '-0.9 %']
  * @see Lipińska, Allen and Hopkins 2016, Int. J. Sports Physiol. Perform. 11(2), for describing a
  *   swim by drift, first and last laps and scatter; Cornett et al. 2015, Med. Sci. Sports Exerc.
  *   47(3), for water that runs.

@@ -7,7 +7,7 @@ import { type Splits, splitsOf } from './splits.js';
 
 /** A likely mistake of the timing or of the typing hand. */
 export interface Slip {
-  /** The number of the lap, a count from 1; the first of two. */
+  /** The number of the lap, a count from 1; where the slip takes up two laps, of the first. */
   readonly lap: number;
   /** What is likely wrong, as a stable name. */
   readonly kind: SlipKind;
@@ -28,7 +28,8 @@ const MOST = 20;
  * and even laps may differ. It needs laps to compare: of two, only a gross slip shows. A change of stroke
  * can look like a slip, and in a medley of four laps the third often does. What is found is likely,
  * never certain: show it and ask. How far off a lap must be is a choice of ours, not a published value;
- * in 1,301 published races it points at one, where a touch was ten seconds late.
+ * in 1,301 published races it points at one, where a touch was ten seconds late. A whole set is told better
+ * by {@link findSetSlips}, which has other reps to compare with.
  *
  * @param splits - The swim; distances in the pool's unit, times in hundredths of a second.
  * @returns The slips in the order of their laps, at most twenty; each with the lap's number (a count

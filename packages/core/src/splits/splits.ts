@@ -3,7 +3,7 @@ import { distanceOf, snap } from '../course/pool.js';
 import { PacingError } from '../errors.js';
 import { type Hundredths, hundredths, timeOf } from '../time/hundredths.js';
 
-/** Where a swimmer was, and when. */
+/** Where a swimmer was, and when: one split as a results sheet prints it. */
 export interface Mark {
   /** Distance from the start, in the pool's unit. */
   readonly distance: number;
@@ -11,7 +11,10 @@ export interface Mark {
   readonly time: Hundredths;
 }
 
-/** A swim: its marks since the start, the last one the finish. Plain data, fit for JSON. */
+/**
+ * A swim: its marks since the start, the last one the finish. Made by {@link splitsFromLaps},
+ * {@link splitsFromCumulative} or {@link splitsFromMarks}; plain data, fit for JSON.
+ */
 export interface Splits {
   /** The marks in order, distance and time both growing; the last one is the finish. */
   readonly marks: readonly Mark[];
@@ -21,7 +24,7 @@ export interface Splits {
 const LONGEST = 100_000;
 
 /**
- * A swim from marks at any distances.
+ * A swim from marks at any distances, as where a split was missed or only some walls were timed.
  *
  * @param marks - Distances from the start in the pool's unit, and times since the start in hundredths
  *   of a second, both growing.
@@ -29,10 +32,12 @@ const LONGEST = 100_000;
  * @throws {@link PacingError} `marks-out-of-order`; `too-few-laps` where there is no mark;
  *   `wrong-shape`, `out-of-range` or `not-a-time` where a field is none.
  * @example
- * splitsFromMarks([
+ * const swim = splitsFromMarks([
  *   { distance: 100, time: parseTime('58.10') },
  *   { distance: 150, time: parseTime('1:28.90') },
- * ]).marks.length; // => 2
+ *   { distance: 200, time: parseTime('1:59.40') },
+ * ]);
+ * lapsOf(swim); // => [5810, 3080, 3050]
  */
 export function splitsFromMarks(marks: readonly Mark[]): Splits {
   const checked: Mark[] = [];
@@ -64,7 +69,8 @@ export function splitsFromMarks(marks: readonly Mark[]): Splits {
 }
 
 /**
- * A swim from its lap times.
+ * A swim from its lap times, each on its own, as a watch keeps them. Times since the start, as a results
+ * sheet prints them, go to {@link splitsFromCumulative}; taken for laps they make a swim far too slow.
  *
  * @param every - The distance of each lap, in the pool's unit.
  * @param laps - The lap times in order, in hundredths of a second.
@@ -72,8 +78,8 @@ export function splitsFromMarks(marks: readonly Mark[]): Splits {
  * @throws {@link PacingError} `too-few-laps` for an empty list; `not-a-time` for a lap not above
  *   zero; `out-of-range`, `wrong-shape`, `too-large`.
  * @example
- * splitsFromLaps(50, [3150, 3350].map(hundredths)).marks.at(-1);
- * // => { distance: 100, time: 6500 }
+ * const swim = splitsFromLaps(50, ['31.50', '33.50'].map(parseTime));
+ * swim.marks; // => [{ distance: 50, time: 3150 }, { distance: 100, time: 6500 }]
  */
 export function splitsFromLaps(every: number, laps: readonly Hundredths[]): Splits {
   let time = 0;
@@ -85,7 +91,8 @@ export function splitsFromLaps(every: number, laps: readonly Hundredths[]): Spli
 }
 
 /**
- * A swim from the times since the start at evenly spaced marks.
+ * A swim from the times since the start at evenly spaced marks, as a results sheet prints them. Lap times
+ * go to {@link splitsFromLaps}.
  *
  * @param every - The distance from mark to mark, in the pool's unit.
  * @param times - The times since the start, growing, in hundredths of a second.
@@ -93,7 +100,8 @@ export function splitsFromLaps(every: number, laps: readonly Hundredths[]): Spli
  * @throws {@link PacingError} `marks-out-of-order` where a time does not grow; `too-few-laps` for an
  *   empty list; `not-a-time`, `out-of-range`, `wrong-shape`.
  * @example
- * splitsFromCumulative(50, [3150, 6500].map(hundredths)).marks.length; // => 2
+ * const swim = splitsFromCumulative(50, ['31.50', '1:05.00'].map(parseTime));
+ * lapsOf(swim); // => [3150, 3350]
  */
 export function splitsFromCumulative(every: number, times: readonly Hundredths[]): Splits {
   distanceOf(every, 'The distance of a lap');

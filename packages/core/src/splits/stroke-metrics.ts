@@ -3,11 +3,11 @@ import { convertDistance } from '../course/convert-distance.js';
 import type { Unit } from '../course/pool.js';
 import { type Hundredths, timeOf } from '../time/hundredths.js';
 
-/** A stretch whose strokes were counted. */
+/** A stretch whose stroke cycles were counted. */
 export interface CountedSwim {
   /** The distance swum, in metres, or in `unit`. */
   readonly distance: number;
-  /** Metres unless given. */
+  /** The unit of `distance`; metres unless given. */
   readonly unit?: Unit;
   /** Its time, in hundredths of a second. */
   readonly time: Hundredths;
@@ -28,8 +28,8 @@ export interface StrokeMetrics {
 }
 
 /**
- * Speed, stroke rate, distance per stroke and stroke index of a swim whose cycles were counted.
- * Compare them within one swimmer, one stroke and one pool.
+ * Speed, stroke rate, distance per cycle and stroke index of a swim whose cycles were counted. Compare them
+ * within one swimmer, one stroke and one pool; a count of three cycles by the watch is {@link strokeRate}.
  *
  * @param swim - The distance in metres (or yards, with `unit`), the time in hundredths of a second, and
  *   the cycles, a count.
@@ -54,14 +54,15 @@ export function strokeMetrics(swim: CountedSwim): StrokeMetrics {
 }
 
 /**
- * The stroke rate from a few timed cycles: three are usual.
+ * The stroke rate from a few timed cycles: three are usual. What a swim's own count shows is
+ * {@link strokeMetrics}.
  *
  * @param cycles - The cycles timed, a count, halves allowed; two arm strokes in crawl and backstroke.
  * @param time - The time they took, in hundredths of a second.
  * @returns The rate in cycles per minute.
  * @throws {@link PacingError} `out-of-range` for a count outside 0.5 to 1,000,000; `not-a-time`.
  * @example
- * strokeRate(3, parseTime('0:04.50')); // => 40
+ * strokeRate(3, fromSeconds(4.5)); // => 40
  */
 export function strokeRate(cycles: number, time: Hundredths): number {
   return (6000 * countedCycles(cycles)) / timeOf(time, 'The time');

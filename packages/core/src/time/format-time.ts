@@ -14,7 +14,7 @@ const two = (n: number): string => String(n).padStart(2, '0');
 /**
  * Writes a time the way results are printed: `33.50`, `1:05.30`, `16:46.60`, `1:02:03.45`.
  *
- * What it writes with two decimals, {@link parseTime} reads back as the same time, up to 1000 hours.
+ * What it writes with two decimals, {@link parseTime} reads back as the same time, below 1000 hours.
  * That is why a time from 1.00 to 9.99 s is written `0:05.30`: `5.30` alone could also be five and a
  * half minutes. A signed difference is never a clock time, so `+5.30` needs no such care. The minus
  * is a true one (−).

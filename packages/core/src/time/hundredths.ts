@@ -9,14 +9,20 @@ import { show } from '../show.js';
 export type Hundredths = number & { readonly '~unit': 'hundredths' };
 
 /**
- * Takes a number as hundredths of a second.
+ * Takes a number that is already in hundredths of a second as a time: from a file, a timing system or
+ * another program.
+ *
+ * Seconds are read by {@link fromSeconds}, text by {@link parseTime}: `hundredths(65)` is 0.65 s.
  *
  * @param n - A whole number of hundredths of a second; below zero for a difference.
  * @returns The same number, branded as hundredths.
  * @throws {@link PacingError} `not-a-time` where it is no whole number, `too-large` where it is too
  *   large to be exact.
  * @example
- * hundredths(6530); // => 6530
+ * formatTime(hundredths(6530)); // => '1:05.30'
+ * @example
+ * const laps = [3150, 3350].map(hundredths);
+ * splitsFromLaps(50, laps).marks.at(-1); // => { distance: 100, time: 6500 }
  */
 export function hundredths(n: number): Hundredths {
   if (Number.isSafeInteger(n)) return (n === 0 ? 0 : n) as Hundredths; // turns -0 into 0

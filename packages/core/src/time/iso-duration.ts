@@ -11,7 +11,7 @@ const START =
 const LONGEST = 64; // characters; keeps a pasted novel cheap
 
 /**
- * Writes a time as an ISO 8601 duration, for programs.
+ * Writes a time as an ISO 8601 duration, for other programs: `PT1M5.3S`. People read {@link formatTime}.
  *
  * @param t - A time or a difference, in hundredths of a second.
  * @returns The duration: hours, minutes and seconds, the fraction on the seconds.
@@ -31,8 +31,8 @@ export function formatIsoDuration(t: Hundredths): string {
 }
 
 /**
- * Reads an ISO 8601 duration of hours, minutes and seconds; a fraction, with point or comma, may
- * stand on the last of them.
+ * Reads an ISO 8601 duration of hours, minutes and seconds, as other programs and {@link formatIsoDuration}
+ * write it; a fraction, with point or comma, may stand on the last of them.
  *
  * @param text - The duration, such as `PT16M46.6S`.
  * @returns The time in hundredths of a second, to the nearest.

@@ -22,7 +22,7 @@ import { timeReadings } from './time-readings.js';
  * @example
  * parseTime('16:46.6'); // => 100660
  * @example
- * parseTime('1.05,3'); // => 6530
+ * formatTime(parseTime('1.05,3')); // => '1:05.30'
  */
 export function parseTime(text: string): Hundredths {
   const plain = typeof text === 'string' ? plainTime(text) : null;
@@ -36,7 +36,7 @@ export function parseTime(text: string): Hundredths {
 }
 
 /**
- * {@link parseTime}, handing back its error instead of throwing it.
+ * {@link parseTime}, handing back its error instead of throwing it: for a field that a person is typing in.
  *
  * @param text - What was typed.
  * @returns `{ ok: true, value }` with the time in hundredths of a second, or `{ ok: false, error }`.
@@ -44,7 +44,8 @@ export function parseTime(text: string): Hundredths {
  * @example
  * safeParseTime('1:05.3'); // => { ok: true, value: 6530 }
  * @example
- * safeParseTime('soon').ok; // => false
+ * const slip = safeParseTime('1:75');
+ * slip.ok || slip.error.message; // => '"1:75" has 75 where at most 59 can stand; write it again.'
  */
 export function safeParseTime(text: string): Result<Hundredths> {
   return attempt(() => parseTime(text));

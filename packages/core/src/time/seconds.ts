@@ -2,7 +2,8 @@ import { numberOf } from '../check.js';
 import { differenceOf, type Hundredths, nearestHundredth } from './hundredths.js';
 
 /**
- * Seconds to hundredths, to the nearest, a tie away from zero.
+ * Takes seconds as a time: to the nearest hundredth, a tie away from zero. For rests and tolerances in
+ * code, and for data kept in seconds; what a person typed goes through {@link parseTime}.
  *
  * @param s - Seconds; below zero for a difference.
  * @returns The time in hundredths of a second.
@@ -10,6 +11,8 @@ import { differenceOf, type Hundredths, nearestHundredth } from './hundredths.js
  *   too large to be exact.
  * @example
  * fromSeconds(65.3); // => 6530
+ * @example
+ * fromSeconds(-3); // => -300
  */
 export function fromSeconds(s: number): Hundredths {
   const seconds = numberOf(s, 'Seconds');
@@ -20,7 +23,8 @@ export function fromSeconds(s: number): Hundredths {
 }
 
 /**
- * Hundredths to seconds.
+ * A time in seconds, for a chart or a program that keeps seconds. To show one to a person, use
+ * {@link formatTime}.
  *
  * @param t - A time in hundredths of a second.
  * @returns The time in seconds.

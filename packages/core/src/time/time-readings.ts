@@ -2,7 +2,7 @@ import { fieldsOf, textOf } from '../check.js';
 import { foldSigns, LONGEST } from './fold-signs.js';
 import { differenceOf, type Hundredths, hundredths } from './hundredths.js';
 
-/** The fastest and slowest time that make sense for what is being read. */
+/** The fastest and slowest time that make sense for what is being read, both included. */
 export interface TimeWindow {
   /** The fastest, in hundredths of a second. */
   readonly from: Hundredths;
@@ -15,15 +15,17 @@ export interface TimeWindow {
  *
  * Digits alone are deck shorthand, and often more than one time: `105` is most likely 1:05.00, but
  * may be 10.50, 1.05 or 105 seconds. A point may stand for the colon a keypad lacks: `1.05` is
- * 1:05.00 or 1.05. An empty list says that the text is no time (or none that makes sense).
+ * 1:05.00 or 1.05. An empty list says that the text is no time (or none that makes sense). Show the
+ * readings to choose from where {@link parseTime} refuses a text as ambiguous.
  *
  * @param text - What was typed.
  * @param within - Keeps only readings from the fastest to the slowest time that makes sense, in
  *   hundredths of a second, both included.
  * @returns The readings in hundredths of a second, likeliest first.
- * @throws {@link PacingError} `wrong-shape`, `not-a-time` where the bounds are none.
+ * @throws {@link PacingError} `wrong-shape` where it is no text, or the window no object; `not-a-time` where a
+ *   bound is none.
  * @example
- * timeReadings('3350'); // => [3350, 203000]
+ * timeReadings('3350').map((time) => formatTime(time)); // => ['33.50', '33:50.00']
  * @example
  * timeReadings('105', { from: hundredths(5000), to: hundredths(9000) }); // => [6500]
  */
