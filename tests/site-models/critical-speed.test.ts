@@ -2,16 +2,18 @@ import { type Estimate, formatTime } from 'backhalf';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bandOf } from '~/calculators/critical-speed/band';
-import { oonaTrials } from '~/calculators/critical-speed/example';
+import { oonaThroughSet, oonaTrials } from '~/calculators/critical-speed/example';
 import { addressOf, type CriticalFields, shape } from '~/calculators/critical-speed/fields';
 import { viewOf } from '~/calculators/critical-speed/model';
 import { notesOf } from '~/calculators/critical-speed/notes';
 import type { Answer } from '~/calculators/critical-speed/races';
 import { raceRows, stepRows, trialRows, verdictRows } from '~/calculators/critical-speed/rows';
+import { throughSet } from '~/calculators/critical-speed/through-set';
+import { awaited } from '~/calculators/critical-speed/use-through-set';
 import { readQuery } from '~/ui/address';
 
 const view = (change: Partial<CriticalFields> = {}) =>
-  viewOf({ ...oonaTrials, ...change } as CriticalFields);
+  viewOf({ ...oonaThroughSet, ...change } as CriticalFields, throughSet);
 const result = (change: Partial<CriticalFields> = {}) => {
   const found = view(change).result;
   if (found === null) throw new Error(JSON.stringify(view(change).errors));
@@ -99,7 +101,10 @@ describe('fitting critical speed', () => {
 
 describe('the reserve through a set', () => {
   const verdicts = (change: Partial<CriticalFields> = {}) =>
-    result(change).forms?.map(({ name, trace }) => [name, trace?.verdict ?? null]);
+    result(change).forms?.map(({ name, trace }) => [
+      name,
+      typeof trace === 'string' ? null : trace.verdict,
+    ]);
 
   test('all three forms side by side, which disagree', () => {
     expect(verdicts()).toEqual([
@@ -121,6 +126,18 @@ describe('the reserve through a set', () => {
       ['Integral', null],
     ]);
     expect(notesOf(result({ tau: '' }))[2]?.lacks.join()).toMatch(/time constant/);
+  });
+
+  test('the page opens without a set; till its reader is there, a set has rows that say nothing yet', () => {
+    expect(viewOf(oonaTrials, throughSet).result?.forms).toBeNull();
+    const waiting = viewOf(oonaThroughSet, awaited).result;
+    const rows = waiting ? verdictRows(waiting).rows : [];
+    expect(rows.map(({ head }) => head)).toEqual(
+      verdictRows(result()).rows.map(({ head }) => head),
+    );
+    expect(rows.every(({ cells }) => cells[0] === '…')).toBe(true);
+    expect(waiting ? stepRows(waiting).rows : null).toEqual([]);
+    expect(waiting ? notesOf(waiting) : []).toHaveLength(2);
   });
 
   test('a swim without a target takes the pace that is typed', () => {
@@ -178,7 +195,7 @@ test('whatever stands in the fields, there is a view and no NaN in it', () => {
   });
   fc.assert(
     fc.property(fields, (all) => {
-      const { result: found, errors } = viewOf(all as CriticalFields);
+      const { result: found, errors } = viewOf(all as CriticalFields, throughSet);
       if (found === null) {
         expect([errors.pool, errors.race, ...errors.trials].some(Boolean)).toBe(true);
         return;

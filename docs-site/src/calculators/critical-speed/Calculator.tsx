@@ -11,14 +11,14 @@ import {
   TimesField,
 } from '~/ui';
 import { plausibleTimes } from '~/ui/plausible';
-
 import { useForm } from '~/ui/use-form';
-import { oonaTrials } from './example';
+import { oonaThroughSet, oonaTrials } from './example';
 import { addressOf, type CriticalFields, shape } from './fields';
-import { type CriticalResult, type CriticalView, viewOf } from './model';
+import { type CriticalResult, type CriticalView, hasSet, viewOf } from './model';
 import { Notes, Result } from './Result';
 import { raceRows, trialRows, verdictRows } from './rows';
 import { SetField } from './SetField';
+import { useThroughSet } from './use-through-set';
 
 interface Props {
   /** What it starts with; the example unless given. */
@@ -36,7 +36,7 @@ export default function Calculator({
 }: Props) {
   const form = useForm(id, initial, shape, ownPage);
   const fields = form.fields.value;
-  const view = viewOf(fields);
+  const view = viewOf(fields, useThroughSet(hasSet(fields)));
   const { errors, result } = view;
   const problems = problemsOf(view, id);
   const unit = view.pool?.unit ?? 'm';
@@ -100,7 +100,7 @@ export default function Calculator({
           </div>
           <FormActions
             form={form}
-            example={oonaTrials}
+            example={oonaThroughSet}
             cleared={{ ...fields, trials: '', set: '', pace: '', tau: '' }}
           />
         </form>

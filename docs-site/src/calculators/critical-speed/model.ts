@@ -18,7 +18,7 @@ import { readTrials, type TrialsText, type TypedSwim } from '~/ui/trials-text';
 import { distanceText } from '~/ui/wording';
 import type { CriticalFields } from './fields';
 import { type RaceRow, racesOf } from './races';
-import { type FormOfRecovery, throughSet } from './through-set';
+import type { Follow, FormOfRecovery } from './through-set';
 
 export interface CriticalView {
   readonly pool: Pool | null;
@@ -53,8 +53,8 @@ export interface CriticalResult {
   readonly cautions: readonly string[];
 }
 
-/** From what stands in the fields to all that is shown. */
-export function viewOf(fields: CriticalFields): CriticalView {
+/** From what stands in the fields to all that is shown; `follow` takes the reserve through a set. */
+export function viewOf(fields: CriticalFields, follow: Follow): CriticalView {
   const { pool, error: poolError } = readPool(fields);
   const trials = readTrials(fields.trials, 'Trial');
   const race = readCountText(fields.race, 'Race distance', { least: 50, most: 25_000 });
@@ -79,7 +79,7 @@ export function viewOf(fields: CriticalFields): CriticalView {
     return { pool, trials, errors, result: null };
   }
   const asked = { set: fields.set, pool, pace: pace.time, tau: tau.count };
-  const { forms, error } = throughSet(fit.model, asked);
+  const { forms, error } = hasSet(fields) ? follow(fit.model, asked) : noSet;
   return {
     pool,
     trials,
@@ -87,6 +87,9 @@ export function viewOf(fields: CriticalFields): CriticalView {
     result: resultOf(fit.model, trials.swims, race.count, pool.unit, forms),
   };
 }
+
+export const hasSet = ({ set }: CriticalFields): boolean => set.trim() !== '';
+const noSet = { forms: null, error: null };
 
 /** The fit, or why the trials allow none. */
 function fitOf(

@@ -9,7 +9,7 @@ export function notesOf(result: CriticalResult): readonly MethodNote[] {
   const said = new Set(model.cautions.map(({ message }) => message));
   const unsaid = (cautions: readonly Caution[]) =>
     cautions.flatMap(({ message }) => (said.has(message) ? [] : message));
-  const traces = (forms ?? []).flatMap(({ trace }) => trace ?? []);
+  const traces = (forms ?? []).flatMap(({ trace }) => (typeof trace === 'string' ? [] : trace));
   return [
     raceNote(result, 'settles', 'Critical speed', unsaid),
     raceNote(result, 'fades', 'Power law', unsaid),

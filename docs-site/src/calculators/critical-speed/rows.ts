@@ -48,8 +48,8 @@ export function verdictRows({ forms, unit }: CriticalResult) {
     rows: (forms ?? []).map(({ name, trace }) => ({
       head: name,
       cells:
-        trace === null
-          ? ['needs its time constant', '–', '–']
+        typeof trace === 'string'
+          ? [trace, '–', '–']
           : [
               trace.verdict,
               trace.runsOut ? '–' : inUnit(trace.lowest),
@@ -62,14 +62,18 @@ export function verdictRows({ forms, unit }: CriticalResult) {
 /** What each form leaves after every swim. */
 export function stepRows({ forms, unit }: CriticalResult) {
   const all = forms ?? [];
-  const swims = Math.max(0, ...all.map(({ trace }) => trace?.steps.length ?? 0));
+  const swims = Math.max(
+    0,
+    ...all.map(({ trace }) => (typeof trace === 'string' ? 0 : trace.steps.length)),
+  );
   return {
     columns: [`Left after swim, ${unit}`, ...all.map(({ name }) => name)],
     rows: Array.from({ length: swims }, (_, i) => ({
       head: String(i + 1),
       cells: all.map(({ trace }) => {
-        const step = trace?.steps[i];
-        if (trace === null || step === undefined) return '–';
+        if (typeof trace === 'string') return '–';
+        const step = trace.steps[i];
+        if (step === undefined) return '–';
         if (trace.runsOut?.rep === i + 1) return 'runs out';
         return signedNumber(convertDistance(step.afterSwim, 'm', unit), false);
       }),

@@ -9,29 +9,29 @@ import {
   safeParseSet,
 } from 'backhalf';
 
-/** One form of recovery, and what it makes of the set. */
+/** One form of recovery, and what it makes of the set, or what that waits for. */
 export interface FormOfRecovery {
   readonly name: string;
-  /** None where the form lacks its time constant. */
-  readonly trace: ReserveTrace | null;
+  readonly trace: ReserveTrace | string;
 }
 
 export interface ThroughSet {
-  /** None while no set was typed or something is wrong with it. */
+  /** None while something is wrong with the set. */
   readonly forms: readonly FormOfRecovery[] | null;
   readonly error: string | null;
 }
 
-interface Asked {
+export interface AskedSet {
   readonly set: string;
   readonly pool: Pool;
   readonly pace: Hundredths | null;
   readonly tau: number | null;
 }
 
-/** Follows the reserve through the set by all three forms; an empty set is no error. */
-export function throughSet(model: CriticalSpeed, { set, pool, pace, tau }: Asked): ThroughSet {
-  if (set.trim() === '') return { forms: null, error: null };
+export type Follow = (model: CriticalSpeed, asked: AskedSet) => ThroughSet;
+
+/** Follows the reserve through the set by all three forms. */
+export const throughSet: Follow = (model, { set, pool, pace, tau }) => {
   const parsed = safeParseSet(set);
   if (!parsed.ok) return { forms: null, error: parsed.error.message };
   const by = (recovery: Recovery) =>
@@ -41,7 +41,10 @@ export function throughSet(model: CriticalSpeed, { set, pool, pace, tau }: Asked
       forms: [
         { name: 'Linear', trace: by({ form: 'linear' }) },
         { name: 'Differential', trace: by({ form: 'differential' }) },
-        { name: 'Integral', trace: tau === null ? null : by({ form: 'integral', tau }) },
+        {
+          name: 'Integral',
+          trace: tau === null ? 'needs its time constant' : by({ form: 'integral', tau }),
+        },
       ],
       error: null,
     };
@@ -49,4 +52,4 @@ export function throughSet(model: CriticalSpeed, { set, pool, pace, tau }: Asked
     if (!isPacingError(error)) throw error;
     return { forms: null, error: error.message };
   }
-}
+};
