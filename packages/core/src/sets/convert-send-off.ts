@@ -13,8 +13,10 @@ export interface ConvertSendOffOptions
 }
 
 /**
- * Converts a send-off to another pool, by turns, and rounds it for the pace clock. Swim and rest scale
- * together.
+ * Converts a send-off to another pool, by turns, and rounds it for the pace clock: for a set that moves from
+ * a 50 m pool to a 25 yd one. Swim and rest scale together; for a rest of your choice convert the pace
+ * ({@link convertPace}) and ask {@link sendOffFor}. Published gains per turn disagree; see
+ * {@link TURN_GAINS}.
  *
  * @param sendOff - Time from one start to the next, in hundredths of a second.
  * @param from - The pool it is for.

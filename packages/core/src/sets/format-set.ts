@@ -3,9 +3,11 @@ import { parseSet } from './parse-set.js';
 import type { PlannedSet } from './planned-set.js';
 
 /**
- * Writes a set in one way only: what differs in spelling and not in meaning comes out alike, and is
- * read back by {@link parseSet} as the same set. One line for each part of a block; words in full;
- * `on` before a send-off, `r` before a rest, `hold` before a target.
+ * Writes a set in one way only, to print, share or compare it: what differs in spelling and not in meaning
+ * comes out alike, and is read back by {@link parseSet} as the same set.
+ *
+ * One line for each part of a block; words in full; `on` before a send-off, `r` before a rest, `hold`
+ * before a target.
  *
  * @param set - The set: distances in the pool's unit, times in hundredths of a second.
  * @returns The text.

@@ -8,7 +8,7 @@ import { restOn, type SendOffOptions, sendOffFor } from './send-off.js';
 
 const MOST_SWIMMERS = 10_000;
 
-/** A swimmer of a squad. */
+/** A swimmer of a squad, for {@link groupLanes}. */
 export interface LaneSwimmer {
   /** The swimmer's name. */
   readonly name: string;
@@ -26,7 +26,7 @@ export interface LaneOptions {
   readonly objective?: LaneObjective;
   /** The distance of a rep, in the pool's unit; give it with `rest` for a send-off of each lane. */
   readonly repDistance?: number;
-  /** Rest that everyone gets at least, in hundredths of a second. */
+  /** Rest that everyone gets at least, in hundredths of a second; give it with `repDistance`. */
   readonly rest?: Hundredths;
   /** The step send-offs are called in, in hundredths of a second; 5 s unless given. */
   readonly step?: Hundredths;
@@ -61,7 +61,8 @@ export interface LanePlan {
  * By default the worst lane is made as good as it can be (`largest-spread`), because one swimmer who
  * does not fit holds up a whole lane. Among equally good groupings the one with the most even lanes
  * is taken, then the one whose slowest lane has fewest swimmers. Swimmers of one pace keep the order
- * they were given in. A lane that nobody needs is left out.
+ * they were given in. A lane that nobody needs is left out. Whether a lane then runs freely, ask
+ * {@link laneTraffic}.
  *
  * @param swimmers - The squad: names, and paces in hundredths of a second per 100 of the pool's unit.
  * @param options - `lanes` and `maxPerLane` as counts; `objective`; for send-offs `repDistance` in the

@@ -9,13 +9,13 @@ const FIVE_APART = 500 as Hundredths;
 const MOST_SWIMMERS = 100;
 const MOST_REPS = 10_000;
 
-/** When a lane leaves: on a send-off, one swimmer after another. */
+/** When a lane leaves: on a send-off, one swimmer after another. For {@link clockReadings} and {@link setDuration}. */
 export interface LaneTiming {
   /** Time from one start to the next, in hundredths of a second. */
   readonly sendOff: Hundredths;
   /** How many reps, a count. */
   readonly reps: number;
-  /** Time between two swimmers of the lane, in hundredths of a second; 5 s unless given. */
+  /** Time between two swimmers of the lane, in hundredths of a second; 5 s unless given (common practice). */
   readonly stagger?: Hundredths;
   /** How many swimmers the lane has, a count; 1 unless given. */
   readonly swimmers?: number;

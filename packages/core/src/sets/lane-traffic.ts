@@ -7,19 +7,20 @@ import { staggerOf, swimsOf } from './lane-timing.js';
 /** Less than this between one leaving and another coming in is a clash at the wall. A choice of ours. */
 const CLEAR = 200;
 
-/** A lane going round on one send-off. */
+/** A lane going round on one send-off, as {@link laneTraffic} looks at it. */
 export interface CirclingLane {
   /** Time from one start to the next, in hundredths of a second. */
   readonly sendOff: Hundredths;
   /** The time each swimmer holds, in hundredths of a second, in the order they leave. */
   readonly swims: readonly Hundredths[];
-  /** Time between two swimmers, in hundredths of a second; 5 s unless given. */
+  /** Time between two swimmers, in hundredths of a second; 5 s unless given (common practice). */
   readonly stagger?: Hundredths;
 }
 
 /**
  * What will go wrong in a lane that circles on one send-off: swimmers who miss it, who leave into one
- * coming in, who catch the one ahead, or a lane too full for its send-off.
+ * coming in, who catch the one ahead, or a lane too full for its send-off. Less than 2 s between one leaving
+ * and another coming in counts as a clash, which is a choice of ours. Lanes are made by {@link groupLanes}.
  *
  * @param lane - `sendOff`, `swims` (one a swimmer, in the order they leave) and `stagger` (5 s unless
  *   given), in hundredths of a second.

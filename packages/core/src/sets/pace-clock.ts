@@ -6,7 +6,8 @@ import { type LaneTiming, swimsOf, timingOf } from './lane-timing.js';
 const ROUND = 6000;
 
 /**
- * What the hand of a 60-second pace clock shows as each swimmer of a lane leaves. The top is 0.
+ * What the hand of a 60-second pace clock shows as each swimmer of a lane leaves: when to go, rep by rep. The
+ * top is 0.
  *
  * @param start - What the hand shows as the first swimmer first leaves, in hundredths of a second;
  *   0 is the top. A time beyond a minute counts by its seconds.
@@ -38,7 +39,8 @@ export function clockReadings(
 }
 
 /**
- * What the hand of a 60-second pace clock shows as each swimmer of a lane comes in.
+ * What the hand of a 60-second pace clock shows as each swimmer of a lane comes in on time. When to leave is
+ * {@link clockReadings}.
  *
  * @param start - What the hand shows as the first swimmer first leaves, in hundredths of a second;
  *   0 is the top.

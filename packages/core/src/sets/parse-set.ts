@@ -13,7 +13,8 @@ import type { PlannedSet } from './planned-set.js';
  * There is no standard, and handouts disagree. Where they do, the reading that was taken is in `notes`;
  * where no reading is clearly meant, the text is refused and the message shows both. `10 x 100 on :30`
  * is refused: a send-off shorter than 50 s per 100 (a choice of ours) is more likely a rest. Sets of
- * breath-holding are refused with a caution.
+ * breath-holding are refused with a caution. What the set adds up to is {@link setTotals}; one spelling for
+ * all is {@link formatSet}.
  *
  * @param text - What was written, up to 100,000 characters.
  * @returns The set as a tree: distances in the pool's unit, times in hundredths of a second, each part
@@ -39,7 +40,7 @@ export function parseSet(text: string): PlannedSet {
 }
 
 /**
- * {@link parseSet}, handing back its error instead of throwing it.
+ * {@link parseSet}, handing back its error instead of throwing it: for a field that a person is typing in.
  *
  * @param text - What was written, up to 100,000 characters.
  * @returns `{ ok: true, value }` with the set as a tree, or `{ ok: false, error }`.

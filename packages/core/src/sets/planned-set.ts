@@ -12,7 +12,7 @@ export interface TextSpan {
 /** A stroke as a set names it: `medley` is the individual medley, `choice` the swimmer's own. */
 export type SetStroke = Stroke | 'choice';
 
-/** What is done of the stroke. */
+/** Whether the stroke is swum whole, or in part: `kick` legs alone, `pull` arms alone, or a `drill`. */
 export type SetKind = 'swim' | 'kick' | 'pull' | 'drill';
 
 /** How hard it is meant. */
@@ -28,7 +28,7 @@ export interface SwimManner {
   readonly effort?: SetEffort;
   /** The shape inside each rep: faster within, second half faster, or even. */
   readonly within?: 'build' | 'negative' | 'even';
-  /** What the rep is divided by, in the pool's unit: `by 25`. */
+  /** The stretches the rep is divided into, in the pool's unit: `by 25`. */
   readonly by?: number;
 }
 
@@ -64,7 +64,7 @@ export interface SetDetails extends SwimManner {
   readonly source?: TextSpan;
 }
 
-/** Reps of one distance, or of a ladder of distances. */
+/** Reps of one distance (`8 x 50`), or of a ladder of distances (`50-100-150`). */
 export interface SetSwims extends SetDetails {
   /** Tells it from rounds. */
   readonly type: 'swims';
@@ -76,7 +76,7 @@ export interface SetSwims extends SetDetails {
   readonly target?: Hundredths;
 }
 
-/** Several parts, swum one after the other, once or more often. */
+/** Several parts, swum one after the other, once or more often: `3 x (4 x 100 + 200)`, or a broken swim. */
 export interface SetRounds extends SetDetails {
   /** Tells it from swims. */
   readonly type: 'rounds';
@@ -91,7 +91,7 @@ export interface SetRounds extends SetDetails {
 /** A part of a set. */
 export type SetItem = SetSwims | SetRounds;
 
-/** A part of a practice. */
+/** A part of a practice: what stands under one heading. */
 export interface SetBlock {
   /** Its heading; null for what stands before any heading. */
   readonly name: 'warm-up' | 'main set' | 'cool-down' | null;
@@ -139,7 +139,7 @@ export interface SetNote {
   readonly position: number;
 }
 
-/** A set or a whole practice as planned. */
+/** A set or a whole practice as planned: what {@link parseSet} reads and {@link formatSet} writes. */
 export interface PlannedSet {
   /** Its blocks in order; one without a name where there is no heading. */
   readonly blocks: readonly SetBlock[];

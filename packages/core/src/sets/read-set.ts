@@ -35,7 +35,10 @@ export interface SetReading {
   readonly slowest: Hundredths;
   /** Standard deviation of the rep times (with n − 1), in hundredths of a second, not rounded. */
   readonly spread: number;
-  /** Mean of the last third of the reps less the mean of the first third, in hundredths of a second. */
+  /**
+   * Mean of the last third of the reps less the mean of the first third, in hundredths of a second; below zero
+   * the set got faster.
+   */
   readonly fade: Hundredths;
   /** Mean first and second half over the reps that have them, in hundredths of a second; or null. */
   readonly halves: Halves | null;
@@ -45,7 +48,10 @@ export interface SetReading {
   readonly evenWithin: Hundredths;
   /** Pace of the whole reps, which flatters, in hundredths of a second per 100 of the pool's unit. */
   readonly repPace: Hundredths;
-  /** Twice the mean second half, in hundredths of a second per 100 of the pool's unit; or null. */
+  /**
+   * The pace of twice the mean second half, in hundredths of a second per 100 of the pool's unit; or null where
+   * no rep has halves.
+   */
   readonly honestPace: Hundredths | null;
   /** Honest pace less rep pace, in hundredths of a second per 100: what whole reps flatter by; or null. */
   readonly optimism: Hundredths | null;
@@ -61,7 +67,8 @@ export interface SetReading {
  * A rep starts rested, off a clean push, with air to spare; its second half comes off a turn and out
  * of breath, which is what a race is like. So the pace that can be held is nearer twice the second
  * half than the whole rep (common practice, no published test). The difference between the two is
- * the set's optimism.
+ * the set's optimism. What it makes of a race is {@link projectFromSet}, of the next set
+ * {@link targetsFor}; mistakes of the watch are found by {@link findSetSlips} first.
  *
  * @param set - The set as timed: distances in the pool's unit, times in hundredths of a second.
  * @param options - `evenWithin`: the largest difference between halves still called even, in hundredths
@@ -73,10 +80,12 @@ export interface SetReading {
  * @example
  * const rep = splitsFromLaps(50, [3150, 3350].map(hundredths));
  * const set = { pool: SCM, repDistance: 100, reps: Array(20).fill(rep), sendOff: hundredths(9000) };
- * readSet(set).honestPace; // => 6700
+ * const { repPace, honestPace, optimism } = readSet(set);
+ * [repPace, honestPace, optimism]; // => [6500, 6700, 200]
  * @example
  * const rep = splitsFromLaps(50, [3150, 3350].map(hundredths));
- * readSet({ pool: SCM, repDistance: 100, reps: [rep] }).optimism; // => 200
+ * const { cautions } = readSet({ pool: SCM, repDistance: 100, reps: [rep, rep] });
+ * cautions.map(({ code }) => code); // => ['few-reps', 'rest-unknown']
  */
 export function readSet(
   set: SwumSet,

@@ -12,21 +12,23 @@ const FIVE_SECONDS = 500 as Hundredths;
 export interface SendOffOptions {
   /** Rest wanted after each swim, in hundredths of a second; zero or more. */
   readonly rest: Hundredths;
-  /** The step send-offs are called in, in hundredths of a second; 5 s unless given. */
+  /** The step send-offs are called in, in hundredths of a second; 5 s unless given (common practice). */
   readonly step?: Hundredths;
-  /** `up` gives at least the rest wanted, `down` at most, `nearest` the closest; up unless given. */
+  /** To the next step `up` (nobody gets less rest than meant), `down`, or to the `nearest`; up unless given. */
   readonly round?: 'up' | 'down' | 'nearest';
 }
 
 /**
- * The rest a swimmer gets on a send-off.
+ * The rest a swimmer gets on a send-off. The send-off comes first: swapped, the sign turns.
  *
  * @param sendOff - Time from one start to the next, in hundredths of a second.
  * @param swim - Time of the swim, in hundredths of a second.
  * @returns The rest in hundredths of a second; below zero where the send-off was missed.
  * @throws {@link PacingError} `not-a-time`.
  * @example
- * restOn(parseTime('1:30.00'), parseTime('1:07.00')); // => 2300
+ * restOn(parseTime('1:30'), parseTime('1:07.00')); // => 2300
+ * @example
+ * formatTime(restOn(parseTime('1:05'), parseTime('1:07.00'))); // => '−2.00'
  */
 export function restOn(sendOff: Hundredths, swim: Hundredths): Hundredths {
   return hundredths(timeOf(sendOff, 'The send-off') - timeOf(swim, 'The swim'));
@@ -36,7 +38,8 @@ export function restOn(sendOff: Hundredths, swim: Hundredths): Hundredths {
  * The send-off for a swim and the rest wanted after it, in whole steps of the pace clock.
  *
  * Rounded up, nobody gets less rest than was wanted; one hundredth too slow then costs a whole step:
- * 1:05.00 and 20 s make 1:25, 1:05.01 makes 1:30.
+ * 1:05.00 and 20 s make 1:25, 1:05.01 makes 1:30. The send-off that is just made, without a rest in mind, is
+ * {@link fastestSendOff}.
  *
  * @param swim - Time of the swim, in hundredths of a second.
  * @param options - `rest`: the rest wanted, in hundredths of a second; `step`: in hundredths of a
@@ -69,7 +72,8 @@ export function sendOffFor(swim: Hundredths, options: SendOffOptions): Hundredth
 
 /**
  * The fastest send-off a pace can make: the first step of the clock that the swim does not miss. It
- * leaves whatever rest the step happens to leave, down to none.
+ * leaves whatever rest the step happens to leave, down to none. For a rest of your choice, see
+ * {@link sendOffFor}.
  *
  * @param pace - The pace, in hundredths of a second per 100 of the pool's unit.
  * @param distance - The distance of the rep, in the pool's unit.

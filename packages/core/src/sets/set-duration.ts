@@ -15,7 +15,7 @@ export interface SetDuration {
 }
 
 /**
- * How long a set on a send-off takes a lane.
+ * How long a set on a send-off takes a lane. A set in notation is timed by {@link setTotals}.
  *
  * @param timing - `sendOff` and `stagger` in hundredths of a second (5 s apart unless given), `reps`
  *   and `swimmers` as counts (1 swimmer unless given), and `swim`: the last swimmer's time of a rep,
@@ -25,7 +25,7 @@ export interface SetDuration {
  *   stagger below zero; `wrong-shape`; `too-large`.
  * @example
  * const set = setDuration({ sendOff: parseTime('1:30.00'), reps: 10, swim: parseTime('1:07.00') });
- * set.finished; // => 87700
+ * set.finished && formatTime(set.finished); // => '14:37.00'
  * formatTime(set.booked); // => '15:00.00'
  */
 export function setDuration(timing: LaneTiming & { readonly swim?: Hundredths }): SetDuration {
@@ -42,7 +42,7 @@ export function setDuration(timing: LaneTiming & { readonly swim?: Hundredths })
 }
 
 /**
- * How long a practice takes: its sets as booked, with a pause between each two.
+ * How long a practice takes: its sets as booked, with a pause between each two. Does it fit into the hour?
  *
  * @param sets - The sets in order, as for {@link setDuration}.
  * @param pause - Time between two sets, in hundredths of a second; none unless given.

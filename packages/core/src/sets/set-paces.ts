@@ -6,7 +6,7 @@ import { valuesOf } from './notation/words.js';
 import { restOf } from './notation/write-details.js';
 import type { SetEffort, SetKind, SetStroke, SetSwims, SwimManner } from './planned-set.js';
 
-/** What a set leaves open: how fast, in which lane, with how much rest between rounds. */
+/** What a set leaves open: how fast, in which lane, with how much rest between rounds. See {@link setTotals}. */
 export interface SetPaces {
   /** Pace of all that no other pace is given for, in hundredths of a second per 100 of the pool's unit. */
   readonly pace?: Hundredths;

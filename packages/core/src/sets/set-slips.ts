@@ -12,7 +12,7 @@ import type { SwumSet } from './swum-set.js';
 export interface SetSlip extends Slip {
   /** The number of the rep, a count from 1. */
   readonly rep: number;
-  /** The number of the lap within the rep, a count from 1; the first of two. */
+  /** The number of the lap within the rep, a count from 1; where the slip takes up two laps, of the first. */
   readonly lap: number;
   /** The whole rep with this slip mended; null where nobody can tell. */
   readonly mend: Splits | null;

@@ -56,10 +56,13 @@ export interface SetTotals {
  *   are none the codes of {@link formatSet}.
  * @example
  * const totals = setTotals(parseSet('10 x 100 on 1:30'), { pace: parseTime('1:07.00') });
- * const { distance, booked, duration, rest } = totals;
- * [distance, booked, duration, rest]; // => [1000, 90000, 87700, 20700]
+ * totals.distance; // => 1000
+ * const { booked, duration, rest } = totals;
+ * [booked, duration, rest].map((time) => time && formatTime(time)); // => ['15:00.00', '14:37.00', '3:27.00']
  * @example
- * setTotals(parseSet('8 x 50 r 15')).duration; // => null
+ * const { duration, cautions } = setTotals(parseSet('8 x 50 r 15'));
+ * duration; // => null
+ * cautions.map(({ code }) => code); // => ['pace-unknown']
  */
 export function setTotals(set: PlannedSet, options: SetPaces = {}): SetTotals {
   const parts = blocksOf(set);

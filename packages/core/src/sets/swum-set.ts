@@ -4,7 +4,7 @@ import { PacingError } from '../errors.js';
 import { finishOf, type Splits, splitsOf } from '../splits/splits.js';
 import { differenceOf, type Hundredths, hundredths, timeOf } from '../time/hundredths.js';
 
-/** A set as it was swum and timed: one swim for each rep. */
+/** A set as it was swum and timed: one swim for each rep. What {@link readSet} and the projections read. */
 export interface SwumSet {
   /** The pool it was swum in. */
   readonly pool: Pool;

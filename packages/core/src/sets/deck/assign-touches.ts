@@ -77,7 +77,8 @@ const SURE = 0.91;
  * learnt from what the set has shown; a swimmer's marks come in order. Of all the ways to share out
  * the touches the likeliest is taken, and the confidence in each touch is the share of likely ways
  * that agree on it. Missed marks and touches that are nobody's (a double tap) are found too. What a
- * touch says of itself is believed: its lane, its kind of mark, or whose it was and in which rep.
+ * touch says of itself is believed: its lane, its kind of mark, or whose it was and in which rep. A person
+ * looks at the doubtful ones; then each swimmer's reps go to {@link readSet}.
  *
  * @param plan - Who leaves when: times in hundredths of a second, the distance in the pool's unit.
  * @param touches - Times since the first start in hundredths of a second, or {@link Touch} objects.
@@ -90,14 +91,15 @@ const SURE = 0.91;
  * @example
  * const plan = {
  *   swimmers: [
- *     { name: 'Mara', pace: parseTime('1:05') },
- *     { name: 'Ivo', pace: parseTime('1:10') },
+ *     { name: 'Mara Quill', pace: parseTime('1:05') },
+ *     { name: 'Ivo Tarn', pace: parseTime('1:10') },
  *   ],
  *   reps: 1, repDistance: 100, sendOff: parseTime('1:40'), stagger: parseTime(':05'),
  *   marks: 'finish',
  * } as const;
- * const { touches } = assignTouches(plan, [parseTime('1:05.40'), parseTime('1:14.90')]);
- * touches.map((touch) => touch.name); // => ['Mara', 'Ivo']
+ * const { touches, swims } = assignTouches(plan, ['1:05.40', '1:14.90'].map(parseTime));
+ * touches.map(({ name, doubtful }) => [name, doubtful]); // => [['Mara Quill', false], ['Ivo Tarn', false]]
+ * swims[1].reps[0]; // => { marks: [{ distance: 100, time: 6990 }] }
  */
 export function assignTouches(
   plan: DeckPlan,

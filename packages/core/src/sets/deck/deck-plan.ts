@@ -2,11 +2,11 @@ import { choiceOf, countOf, fieldsOf, itemsOf, numberOf, textOf } from '../../ch
 import { PacingError } from '../../errors.js';
 import { differenceOf, type Hundredths, hundredths, timeOf } from '../../time/hundredths.js';
 
-/** A swimmer to be timed. */
+/** A swimmer to be timed with one thumb. */
 export interface DeckSwimmer {
   /** As the readings shall name them. */
   readonly name: string;
-  /** The rep time expected of the swimmer, in hundredths of a second. */
+  /** The time expected of the swimmer for a whole rep (not per 100), in hundredths of a second. */
   readonly pace: Hundredths;
   /** The lane, a count from 1; 1 unless given. */
   readonly lane?: number;
