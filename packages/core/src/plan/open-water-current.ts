@@ -30,7 +30,7 @@ export interface CrossCurrent {
 
 /**
  * The current along a leg, read from the times out and back, for a swimmer who swam both at one effort
- * in a current that did not change.
+ * in a current that did not change. The legs of {@link planOpenWater} take it.
  *
  * @param distance - The leg's length one way, in metres.
  * @param out - The time out, in hundredths of a second.
@@ -58,7 +58,7 @@ export function readCurrent(distance: number, out: Hundredths, back: Hundredths)
 }
 
 /**
- * Where to aim, and what speed is left, to swim straight across a current.
+ * Where to aim, and what speed is left, to swim straight across a current to a buoy.
  *
  * @param speed - Swimming speed through the water, in metres per second.
  * @param cross - Water speed across the course, in metres per second, from either side.

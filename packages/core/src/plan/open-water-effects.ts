@@ -26,7 +26,14 @@ export interface SpeedRange {
   readonly covers: string;
 }
 
-/** Published effects of drafting and wetsuits. None is applied unasked, and none is one figure. */
+/**
+ * Published effects of drafting and wetsuits on swimming speed. None is applied unasked, and none is one figure;
+ * {@link speedWithEffect} applies one.
+ *
+ * @example
+ * const { low, high } = OPEN_WATER_EFFECTS.wetsuit;
+ * [low, high]; // => [0.032, 0.129]
+ */
 export const OPEN_WATER_EFFECTS: Readonly<Record<OpenWaterEffectName, OpenWaterEffect>> = {
   // 400 m in 4:57.25 alone and in 4:47.69 behind a leader: one figure, so it is only the upper end.
   drafting: {
@@ -45,7 +52,7 @@ export const OPEN_WATER_EFFECTS: Readonly<Record<OpenWaterEffectName, OpenWaterE
 
 /**
  * A swimming speed as drafting or a wetsuit may change it: always a range, from published figures. Plan
- * with both ends. Whether either is allowed depends on the rules of the day.
+ * with both ends ({@link planOpenWater}). Whether either is allowed depends on the rules of the day.
  *
  * @param speed - Swimming speed alone and without a wetsuit, in metres per second.
  * @param effect - `drafting` or `wetsuit`.

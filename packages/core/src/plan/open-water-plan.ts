@@ -35,7 +35,7 @@ export interface OpenWaterRow {
   readonly heading: number;
 }
 
-/** A plan through moving water. */
+/** A plan through moving water, leg by leg; see {@link planOpenWater}. */
 export interface OpenWaterPlan {
   /** The legs in order; one that lies across halfway is two rows. */
   readonly rows: readonly OpenWaterRow[];
@@ -45,7 +45,7 @@ export interface OpenWaterPlan {
   readonly time: Hundredths;
   /** The speed through the water that an even effort takes, in metres per second. */
   readonly speed: number;
-  /** What that speed would need without current, in hundredths of a second. */
+  /** What the same course would take at that speed without any current, in hundredths of a second. */
   readonly stillWater: Hundredths;
   /** Finish minus still water, in hundredths of a second: above zero on every out-and-back. */
   readonly currentCost: Hundredths;

@@ -42,14 +42,17 @@ const CAUTIONS: readonly Caution[] = [
 const A_WEEK = 7 * 24 * 3600 * 100;
 
 /**
- * Plans an open-water swim leg by leg: what the watch shows at each buoy.
+ * Plans an open-water swim leg by leg: what the watch shows at each buoy. Never swim open water alone; the cautions
+ * say what else was taken for granted.
  *
  * Ground speed on a leg is √(speed² − cross²) + current. Out and back in a current is never free: more
- * time is spent against it than with it, so 0.25 m/s costs a 1.25 m/s swimmer 4.2 %.
+ * time is spent against it than with it, so 0.25 m/s costs a 1.25 m/s swimmer 4.2 %. A current is read from two
+ * swims by {@link readCurrent}.
  *
  * @param legs - The legs in order; distances in metres, water speeds in metres per second.
  * @param options - One of `speed` (metres per second), `pace` (hundredths of a second per 100 m) and
- *   `goal` (hundredths of a second); `secondHalf`, signed hundredths, for a negative split.
+ *   `goal` (hundredths of a second); `secondHalf`, a difference in hundredths of a second, below zero for a
+ *   negative split.
  * @returns The plan: times in hundredths of a second, speeds in metres per second.
  * @throws {@link PacingError} `current-too-strong` where the water stops the swimmer on a leg;
  *   `out-of-range` where a speed outside 0.1 to 4 m/s would be needed, or a distance, current or time is

@@ -44,7 +44,8 @@ export interface PaceCard {
 }
 
 /**
- * Lays a race plan out as a pace card.
+ * Lays a race plan out as a pace card, ready to print and to take to the pool: what the watch must show at each
+ * mark, the few worth remembering, and halfway.
  *
  * @param plan - The plan; see {@link planRace}. Times in hundredths of a second.
  * @returns The card: rows with times in hundredths of a second and as text, checkpoints and halfway.

@@ -13,7 +13,7 @@ import { type RaceShape, shapeOf } from './race-shape.js';
 /** As many as a swim may have marks. */
 const MOST_LENGTHS = 100_000;
 
-/** What a race plan is made from. */
+/** What a race plan is made from; see {@link planRace}. */
 export interface RaceOptions {
   /** The pool of the race. */
   readonly pool: Pool;
@@ -46,7 +46,7 @@ export interface RacePlan {
   readonly marks: readonly Mark[];
   /** From mark to mark, in hundredths of a second; they add up to the goal exactly. */
   readonly laps: readonly Hundredths[];
-  /** Both halves as planned length by length; null for a race of one length. */
+  /** Both halves as planned, to the hundredth; null for a race of one length. */
   readonly halves: Halves | null;
   /** Second half less first, in hundredths of a second; null for a race of one length. */
   readonly difference: Hundredths | null;
@@ -64,7 +64,8 @@ export interface RacePlan {
  * first half takes the odd one and a caution says so.
  *
  * A dive makes the first lap faster at the same effort; how much is the swimmer's own, so nothing is
- * taken off unless you say so. Halves are what the watch shows, dive and finish included.
+ * taken off unless you say so. Halves are what the watch shows, dive and finish included. The plan is printed by
+ * {@link paceCard}, and held against the swim by {@link judgePlan}; without walls see {@link planOpenWater}.
  *
  * @param options - `pool`; `distance` and `every` in the pool's unit; `goal`, `startCredit` and
  *   `finishLift` in hundredths of a second; `shape`.
@@ -75,12 +76,11 @@ export interface RacePlan {
  *   and the codes of {@link splitsFromMarks} where a field is none.
  * @example
  * const plan = planRace({ pool: SCM, distance: 200, goal: parseTime('2:20.00'), shape: 'even', every: 50 });
- * plan.laps; // => [3500, 3500, 3500, 3500]
+ * plan.laps.map((lap) => formatTime(lap)); // => ['35.00', '35.00', '35.00', '35.00']
  * @example
  * const shape = { secondHalf: fromSeconds(-3) };
  * const plan = planRace({ pool: SCY, distance: 1650, goal: parseTime('18:20.00'), shape, every: 100 });
- * plan.halves?.first; // => 55150
- * plan.halves?.second; // => 54850
+ * plan.halves && [plan.halves.first, plan.halves.second].map((half) => formatTime(half)); // => ['9:11.50', '9:08.50']
  * plan.marks.at(-1); // => { distance: 1650, time: 110000 }
  * @see Official results of the Olympic Games 2000–2016, via the open dataset swimset, for the
  *   championship shape.

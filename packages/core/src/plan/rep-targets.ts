@@ -37,11 +37,12 @@ export interface RepTargets {
  * Half targets for the next set, from today's reading: what the watch must show at halfway and at the
  * wall to hold the honest pace in an even or a negative rep, and one step better.
  *
- * Where the hundredths do not halve, the first half takes the odd one.
+ * That twice the second half can be held is common practice, not a tested rule. Where the hundredths do not halve,
+ * the first half takes the odd one.
  *
  * @param reading - Today's set, read; see {@link readSet}. Times in hundredths of a second.
- * @param options - `secondHalf`: second half less first, in hundredths of a second, below zero for a
- *   negative split, 0 unless given; `step`: how much faster the better rep is, in hundredths of a second,
+ * @param options - `secondHalf`: second half less first (a difference, not the half's own time), in hundredths
+ *   of a second, below zero for a negative split, 0 unless given; `step`: how much faster the better rep is, in hundredths of a second,
  *   half a percent of the rep (to a tenth of a second, at least one) unless given, which is a choice, not a
  *   published value.
  * @returns The targets in hundredths of a second.

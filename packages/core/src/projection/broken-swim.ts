@@ -14,9 +14,9 @@ export interface BrokenSwimReading {
   readonly distance: number;
   /** The broken time: all reps added without the rests, in hundredths of a second. No estimate. */
   readonly swum: Hundredths;
-  /** The second halves added and doubled, scaled to the race. */
+  /** The second halves added and doubled, scaled to the race: the honest reading. */
   readonly backHalf: Estimate;
-  /** By published rest data; null where this rest and rep distance were not measured. */
+  /** By published rest data, which are contested; null where this rest and rep distance were not measured. */
   readonly restAware: Estimate | null;
   /** The back-half time less what was swum, scaled alike, in hundredths of a second. */
   readonly optimism: Hundredths;
@@ -31,16 +31,18 @@ export interface BrokenSwimReading {
  * disagree, and none is averaged away. With a fitted reserve, see {@link impliedTime}.
  *
  * @param set - The pieces as timed: distances in the pool's unit, times in hundredths of a second.
- * @param race - The race's `distance` in the pool's unit; all pieces added unless given.
+ * @param race - The race's `distance`, in the unit of the set's pool; all pieces added unless given. For a race in
+ *   another pool see {@link projectFromSet}.
  * @returns The broken time and the estimates beside it, in hundredths of a second.
  * @throws {@link PacingError} `halfway-not-bracketed` where no piece can be halved; `out-of-range` for a
  *   race distance not above zero; `too-large`; the codes of {@link readSet}.
  * @example
  * const piece = splitsFromLaps(50, [2900, 3100].map(hundredths));
  * const broken = { pool: SCM, repDistance: 100, reps: Array(4).fill(piece), rest: hundredths(1000) };
- * const reading = projectBrokenSwim(broken);
- * formatTime(reading.swum); // => '4:00.00'
- * formatTime(reading.backHalf.time); // => '4:08.00'
+ * const { swum, backHalf, restAware } = projectBrokenSwim(broken);
+ * formatTime(swum); // => '4:00.00'
+ * formatTime(backHalf.time); // => '4:08.00'
+ * restAware && formatTime(restAware.time); // => '4:10.10'
  */
 export function projectBrokenSwim(
   set: SwumSet,

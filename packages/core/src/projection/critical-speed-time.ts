@@ -9,7 +9,8 @@ import { metresOf, type Trial } from './trial.js';
 import { trialEstimate } from './trial-estimate.js';
 
 /**
- * The time critical speed gives for a distance: (distance − reserve) / speed.
+ * The time critical speed gives for a distance of 2 to 30 minutes: (distance − reserve) / speed. The model is
+ * contested; see {@link fitCriticalSpeed}, and lay {@link timeFromPowerLaw} beside it.
  *
  * With three or more trials the range is the exact 95 % prediction interval of one more swim on the
  * line. With two it comes from the track record where that has the same distances; else there is none.
@@ -27,7 +28,7 @@ import { trialEstimate } from './trial-estimate.js';
  * ];
  * const race = timeFromCriticalSpeed(fitCriticalSpeed(trials), 1500);
  * formatTime(race.time); // => '19:22.77'
- * race.range?.low; // => 110335
+ * race.range && [race.range.low, race.range.high].map((time) => formatTime(time)); // => ['18:23.35', '20:30.18']
  * @see Wakayoshi et al. 1992, Eur. J. Appl. Physiol. 64(2), for the model in swimming.
  */
 export function timeFromCriticalSpeed(model: CriticalSpeed, distance: number): Estimate {

@@ -42,8 +42,12 @@ const APART = 5 * MINUTE;
 const RESERVE = { least: 5, most: 50 };
 
 /**
- * Fits a critical speed: least squares of distance on time over two or more trials, each swum flat
- * out (two give the closed form). The slope is the speed, the distance at time zero the reserve.
+ * Fits a critical speed to two or more trials, each swum flat out: the speed that pace settles at, for
+ * threshold sets and long races, and the reserve on top of it.
+ *
+ * A straight line of distance on time, least squares (two give the closed form): the slope is the speed, the
+ * distance at time zero the reserve. What it gives for a race is {@link timeFromCriticalSpeed}, for a set
+ * {@link reserveThrough}.
  *
  * The model is contested. In the pool it came out 3 to 9 % faster than the speed of a 30 minute
  * swim, it cannot be held for ever, and the reserve repeats poorly: the cautions say so. Trials are

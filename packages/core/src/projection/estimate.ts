@@ -11,13 +11,13 @@ export interface EstimateRange {
   readonly covers: string;
 }
 
-/** A projected time with all that it rests on. */
+/** A projected time with all that it rests on. Lay several side by side with {@link compareEstimates}. */
 export interface Estimate {
   /** The projected time, in hundredths of a second. */
   readonly time: Hundredths;
   /** The range, or null where nobody has measured one. */
   readonly range: EstimateRange | null;
-  /** The method's name. */
+  /** The method's name, such as `back-half`, `critical-speed` or `power-law`. */
   readonly method: string;
   /** What was taken for granted. */
   readonly assumptions: readonly string[];

@@ -12,7 +12,7 @@ import type { Estimate } from './estimate.js';
 
 /** The race a set is read for. */
 export interface Race {
-  /** The race's distance, in the unit of its pool. */
+  /** The race's distance, in the unit of its own pool. */
   readonly distance: number;
   /** The pool of the race; the set's own unless given. */
   readonly pool?: Pool;
@@ -31,8 +31,9 @@ export interface SetProjection extends Estimate {
 /**
  * Projects a race from a timed set: the pace of twice the mean second half, held over the race.
  *
- * The range covers only how much a swimmer's races vary anyway; how well the rule itself does has
- * not been measured by anyone. Reps without a mark at or before halfway are left out, with a caution.
+ * The rule is common practice, and nobody has measured how well it does; the range covers only how much a
+ * swimmer's races vary anyway. Reps without a mark at or before halfway are left out, with a caution. A race
+ * swum in pieces is read by {@link projectBrokenSwim}.
  *
  * @param set - The set as timed: distances in the pool's unit, times in hundredths of a second.
  * @param race - The race: its distance in its pool's unit, and the pool where it is not the set's.

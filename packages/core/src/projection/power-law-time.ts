@@ -11,7 +11,8 @@ import { trialEstimate } from './trial-estimate.js';
 const BEND = { from: 15_000, to: 17_000 };
 
 /**
- * The time a power law gives for a distance.
+ * The time a power law gives for a distance. The model is contested; see {@link fitPowerLaw}, and lay
+ * {@link timeFromCriticalSpeed} beside it.
  *
  * With three or more races the range is the 95 % prediction interval of one more race on the line.
  * With fewer it comes from the track record where that has the same distances; else there is none.

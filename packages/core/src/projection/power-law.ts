@@ -31,7 +31,10 @@ export interface PowerLaw {
 const MOST = 2;
 
 /**
- * Fits a power law: a straight line of the logarithm of time on that of distance, least squares.
+ * Fits a power law to one swimmer's races: how much slower the pace gets with every doubling of the distance.
+ *
+ * A straight line of the logarithm of time on that of distance, least squares. What it gives for another
+ * distance is {@link timeFromPowerLaw}; with one race only, see {@link powerLawThrough}.
  *
  * One exponent for all distances is contested: records bend near 150 to 170 s, so races of 50 to 200
  * and of 400 to 1500 do not belong on one line; a caution says so.
@@ -47,7 +50,9 @@ const MOST = 2;
  *   { distance: 800, time: parseTime('8:14.00') },
  *   { distance: 1500, time: parseTime('15:48.00') },
  * ];
- * fitPowerLaw(races).exponent.toFixed(3); // => '1.039'
+ * const { exponent } = fitPowerLaw(races);
+ * exponent.toFixed(3); // => '1.039'
+ * (2 ** exponent).toFixed(2); // => '2.06'
  * @see Riegel 1981, Am. Sci., for the law; Savaglio and Carbone 2000 for the bend.
  */
 export function fitPowerLaw(results: readonly Trial[]): PowerLaw {
@@ -73,7 +78,7 @@ export function fitPowerLaw(results: readonly Trial[]): PowerLaw {
 
 /**
  * A power law through one race, with an exponent of your choice. There is no default: published
- * exponents differ, and none was found for swimmers by sex and level. `REFERENCE_EXPONENTS` lists some.
+ * exponents differ, and none was found for swimmers by sex and level. {@link REFERENCE_EXPONENTS} lists some.
  *
  * @param race - The race: its distance in metres, its time in hundredths of a second.
  * @param exponent - The exponent, a ratio from 1 to 2.

@@ -12,7 +12,14 @@ export interface ReferenceExponent {
   readonly standing: 'read' | 'quoted' | 'open data';
 }
 
-/** Exponents to choose from, each with its source. None is right for every swimmer: see how they differ. */
+/**
+ * Exponents to choose from for {@link powerLawThrough}, each with its source. None is right for every swimmer:
+ * see how they differ.
+ *
+ * @example
+ * const [running] = REFERENCE_EXPONENTS;
+ * [running?.exponent, running?.what]; // => [1.06, 'running, efforts of 3.5 to 230 minutes']
+ */
 export const REFERENCE_EXPONENTS: readonly ReferenceExponent[] = /* @__PURE__ */ (() => [
   {
     exponent: 1.06,

@@ -13,8 +13,8 @@ import { deficitRule, type Recovery, recoveryOf } from './recovery.js';
  * What continuous time a broken swim implies, if it left nothing: the critical speed at which the reserve
  * would just have run out at the last wall, and the time that speed gives for the same distance.
  *
- * It asks for the swimmer's reserve and a form of recovery, by name. The forms disagree; lay them side
- * by side. The linear form gives rest its full price: the continuous time is then the time on the clock,
+ * It asks for the swimmer's reserve (see {@link fitCriticalSpeed}) and a form of recovery, by name. The forms are
+ * contested; lay them side by side, and beside {@link projectBrokenSwim}. The linear form gives rest its full price: the continuous time is then the time on the clock,
  * rests included.
  *
  * @param set - The broken swim as timed: distances in the pool's unit, times in hundredths of a second.

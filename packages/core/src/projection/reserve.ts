@@ -55,7 +55,8 @@ const BORDERLINE = 0.25; // of the reserve; a choice of ours
  * The three published forms of recovery come from running and cycling and disagree; one set can be easy
  * by one and impossible by another. In swimmers the integral form's time constant did not even hold
  * from one session to the next (Raimundo et al. 2022). So choose a form by name, lay all three side by
- * side, and read no more than the verdict out of them.
+ * side, and read no more than the verdict out of them. A broken swim that left nothing is read by
+ * {@link impliedTime}.
  *
  * @param set - A planned set (see {@link parseSet}) or a swum one; distances in the pool's unit.
  * @param model - `speed` in metres per second and `reserve` in metres, as {@link fitCriticalSpeed} gives.

@@ -29,7 +29,8 @@ export interface TrackRecordRow {
 
 /**
  * The track record of every method that takes races, over the best times of each swimmer at one of
- * four Olympic Games. It says nothing about other swimmers, practice, or short-course pools.
+ * four Olympic Games: how far off each was, before you trust it. It says nothing about other swimmers, practice,
+ * or short-course pools. Exponents to ask about are in {@link REFERENCE_EXPONENTS}.
  *
  * @param exponents - The given exponents to show for the power law from one race, each a ratio from 1 to 2.
  * @returns One row a method and pair of distances (in metres); the rest are ratios and counts.

@@ -62,12 +62,13 @@ interface RawSwim {
 }
 
 /**
- * Reads a table of splits: pasted from a spreadsheet or exported as CSV or TSV.
+ * Reads a table of splits: pasted from a spreadsheet or exported as CSV or TSV. It has an entry point of its
+ * own: `import { readSplitTable } from 'backhalf/tables'`.
  *
  * *Wide*: one swim a line, one column a mark, the header naming the distances (`Swimmer, 50, 100`).
  * *Long*: one mark a line, with columns `Distance` and `Time`, and `Swimmer` and `Rep` to tell the
  * swims apart. Cells are parted by tabs, semicolons, bars or commas, and times may have decimal
- * points or commas, as `parseTime` reads them. A line that cannot be read is handed back with its
+ * points or commas, as {@link parseTime} reads them. A line that cannot be read is handed back with its
  * reason; it never costs another line.
  *
  * @param text - The table, at most ten million characters.
@@ -75,11 +76,12 @@ interface RawSwim {
  *   laps or times since the start, found out from how they grow unless given.
  * @returns The swims read and the lines refused; distances in the pool's unit, times in hundredths of a
  *   second.
- * @throws `PacingError` `wrong-shape` where it is no text; `out-of-range` where neither header
+ * @throws {@link PacingError} `wrong-shape` where it is no text; `out-of-range` where neither header
  *   nor `every` tells the distances, or the text is too long; `unknown-choice`.
  * @example
- * const table = readSplitTable('Swimmer;50;100\nMara;31,5;33,5\nIvo;32.1;soon');
+ * const table = readSplitTable('Swimmer;50;100\nMara Quill;31,5;33,5\nIvo Tarn;32,1;soon');
  * table.swims[0].splits.marks.at(-1); // => { distance: 100, time: 6500 }
+ * table.times; // => 'laps'
  * table.refused[0].line; // => 3
  */
 export function readSplitTable(text: string, options: SplitTableOptions = {}): SplitTable {
