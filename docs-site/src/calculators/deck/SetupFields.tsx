@@ -33,7 +33,7 @@ export function SetupFields({ id, fields, view, onValue }: Props) {
         lines={5}
         words
       />
-      <div class="deck-clock">
+      <div class="pair">
         <CountField {...named('reps')} label="Reps" error={wrong('reps')} />
         <CountField
           {...named('distance')}

@@ -20,7 +20,7 @@ interface Props {
 export const LegFields = ({ n, fields, field, named }: Props) => (
   <fieldset class="field leg">
     <legend>Leg {n}</legend>
-    <div class="leg-fields">
+    <div class="pair">
       <CountField {...field(`distance-${n}`)} label="Distance, m" />
       <ChoiceField {...named(`current-${n}`)} label="Water" as="list" options={ways} />
       {legField(fields, `current-${n}`) !== 'still' && (

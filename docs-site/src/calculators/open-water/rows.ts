@@ -51,7 +51,7 @@ export function planTable(planned: WaterPlan) {
   return {
     caption: 'What the watch shows at each buoy',
     columns: [
-      'To the end of',
+      'End of',
       'Watch',
       'Leg time',
       'Distance (m)',
