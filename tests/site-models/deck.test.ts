@@ -100,7 +100,9 @@ describe('timing a set on deck', () => {
   });
 
   test('lays rep times side by side, a dash for what is missing', () => {
-    const { columns, rows: reps } = repTable(view().reading!);
+    const { plan, reading } = view();
+    const { caption, columns, rows: reps } = repTable(reading!, plan!);
+    expect(caption).toBe('Rep times, 4 × 100 on 1:50');
     expect(columns).toEqual(['Rep', 'Mara Quill', 'Ivo Tarn', 'Bea Loxley', 'Jun Marlow']);
     expect(reps[1]?.cells[1]).toBe('–');
     expect(reps.flatMap(({ cells }) => cells).filter((cell) => cell === '–')).toHaveLength(1);

@@ -83,7 +83,7 @@ function answerOf(swim: SwimToConvert, to: Pool, { main, other, worth, all }: Fo
       ...new Set(shown.flatMap(({ conversion }) => conversion.cautions.map((c) => c.message))),
     ],
     table: {
-      caption: `${there}, by every method there is`,
+      caption: `${here}, by every method there is`,
       columns: ['Method', 'Time', 'Factor', 'Turns fewer', 'Gain a turn (s)'],
       rows: all.map(({ name, conversion: { factor, turnsFewer, ...each }, gain }) => ({
         head: name,

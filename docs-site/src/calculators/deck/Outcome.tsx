@@ -48,7 +48,7 @@ export function outcomeOf(
             </ul>
           </section>
         )}
-        <NumberTable {...repTable(reading)} />
+        <NumberTable {...repTable(reading, plan)} />
         <div class="worded">
           <NumberTable
             caption="What the second halves say"
@@ -57,7 +57,7 @@ export function outcomeOf(
               'Reps timed',
               'Mean rep',
               'Mean second half',
-              `Honest pace per 100 ${pool.unit}`,
+              `Honest pace per 100\u00a0${pool.unit}`,
             ]}
             rows={swimmers.map(({ name, timed, mean, secondHalf, honestPace }) => ({
               head: name,
@@ -65,18 +65,21 @@ export function outcomeOf(
             }))}
           />
         </div>
-        <ul class="open-sets no-print" aria-label="Open in “Read a rep set”">
-          {swimmers.map(
-            ({ name, href }) =>
-              href && (
-                <li key={name}>
-                  <a class="button quiet" href={href}>
-                    Open {name} in “Read a rep set”
-                  </a>
-                </li>
-              ),
-          )}
-        </ul>
+        <section class="open-sets no-print" aria-label="Reps to open in “Read a rep set”">
+          <p class="list-title">Open the reps in “Read a rep set”</p>
+          <ul>
+            {swimmers.map(
+              ({ name, href }) =>
+                href && (
+                  <li key={name}>
+                    <a class="button quiet" href={href}>
+                      {name}
+                    </a>
+                  </li>
+                ),
+            )}
+          </ul>
+        </section>
       </>
     ),
     working: <TouchList label="Every touch" rows={rows} onWord={onWord} />,
@@ -84,9 +87,9 @@ export function outcomeOf(
 }
 
 /** Touches and rep times, for the file that a person takes along. */
-export function csvOf({ reading, taps }: DeckView): string[][] | null {
-  if (reading === null || taps.length === 0) return null;
-  const { columns, rows } = repTable(reading);
+export function csvOf({ plan, reading, taps }: DeckView): string[][] | null {
+  if (plan === null || reading === null || taps.length === 0) return null;
+  const { columns, rows } = repTable(reading, plan);
   return [
     [...columns],
     ...rows.map(({ head, cells }) => [head, ...cells]),

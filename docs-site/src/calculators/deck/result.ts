@@ -8,6 +8,7 @@ import {
 } from 'backhalf';
 import type { SetFields } from '~/calculators/read-a-set/model';
 import { queryOf } from '~/ui/address';
+import { clockText } from '~/ui/wording';
 import type { DeckFields } from './fields';
 
 /** What came out for one swimmer. */
@@ -70,10 +71,10 @@ function hrefOf(fields: DeckFields, plan: DeckPlan, reps: readonly Splits[]): st
 }
 
 /** Rep times, one column a swimmer; a dash where the finish is missing. */
-export function repTable({ swims }: DeckReading) {
+export function repTable({ swims }: DeckReading, { reps: many, repDistance, sendOff }: DeckPlan) {
   const longest = swims[0]?.reps.length ?? 0;
   return {
-    caption: 'Rep times',
+    caption: `Rep times, ${many} × ${repDistance} on ${clockText(sendOff)}`,
     columns: ['Rep', ...swims.map(({ name }) => name)],
     rows: Array.from({ length: longest }, (_, r) => ({
       head: String(r + 1),

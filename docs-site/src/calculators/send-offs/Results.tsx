@@ -6,11 +6,11 @@ import type { SquadResult } from './squad';
 
 /** The send-off of one lane. */
 export function LaneAnswer({ result }: { readonly result: LaneResult }) {
-  const { sendOff, rest, shorter, duration, cautions, sentence } = result;
+  const { set, sendOff, rest, shorter, duration, cautions, sentence } = result;
   return (
     <ResultCard
       headline={{
-        label: 'Send-off',
+        label: `Send-off for ${set}`,
         figure: clockText(sendOff),
         note: `${clockText(rest)} of rest`,
       }}
@@ -36,11 +36,13 @@ export function LaneAnswer({ result }: { readonly result: LaneResult }) {
   );
 }
 
+const endings = ['st', 'nd', 'rd']; // a lane holds twelve, so no 21st
+
 /** What the hand shows, rep by rep, as each swimmer leaves and comes in. */
 export function handTable({ hand, repeats }: LaneResult) {
-  const columns = hand[0]?.swimmers.map((_, i) => `Swimmer ${i + 1}`) ?? [];
+  const columns = hand[0]?.swimmers.map((_, i) => `${i + 1}${endings[i] ?? 'th'}`) ?? [];
   return {
-    caption: `The hand as they leave → come in${repeats ? '; then the same again' : ''}`,
+    caption: `The hand as each swimmer leaves → comes in${repeats ? '; then the same again' : ''}`,
     columns: ['Rep', ...columns],
     rows: hand.map(({ rep, swimmers }) => ({
       head: String(rep),
@@ -54,11 +56,11 @@ const second = (time: number) => String(Math.floor(time / 100) || 60).padStart(2
 
 /** A squad in lanes. */
 export function SquadAnswer({ result }: { readonly result: SquadResult }) {
-  const { lanes, finished, spread, cautions, sentence } = result;
+  const { set, lanes, finished, spread, cautions, sentence } = result;
   return (
     <ResultCard
       headline={{
-        label: 'Lanes',
+        label: `Lanes for ${set}`,
         figure: String(lanes.length),
         note: `at most ${clockText(spread)} per 100 apart in one lane`,
       }}

@@ -19,6 +19,8 @@ export interface HandRow {
 }
 
 export interface LaneResult {
+  /** The set in short: `10 × 100 in 1:12`. */
+  readonly set: string;
   readonly sendOff: Hundredths;
   /** The rest that is left on it. */
   readonly rest: Hundredths;
@@ -40,7 +42,7 @@ const step = 500;
 
 /** The send-off of one lane whose swimmers all hold one time. */
 export function laneResult(asked: SetAsked, swim: Hundredths, swimmers: number): LaneResult {
-  const { rest: wanted, reps, stagger } = asked;
+  const { rest: wanted, reps, distance, stagger } = asked;
   const sendOff = sendOffFor(swim, { rest: wanted });
   const rest = restOn(sendOff, swim);
   const less = sendOff - step;
@@ -58,6 +60,7 @@ export function laneResult(asked: SetAsked, swim: Hundredths, swimmers: number):
   const again = rows.findIndex(({ rep, swimmers: [first] }) => rep > 1 && first?.leaves === 0);
   const sentence = `On ${clockText(sendOff)} a swim of ${clockText(swim)} leaves ${clockText(rest)} of rest.`;
   return {
+    set: `${reps} × ${distance} in ${clockText(swim)}`,
     sendOff,
     rest,
     shorter:

@@ -16,6 +16,8 @@ export interface PlannedLane extends LaneGroup {
 }
 
 export interface SquadResult {
+  /** The set in short: `10 × 100`. */
+  readonly set: string;
   /** From fast to slow. */
   readonly lanes: readonly PlannedLane[];
   /** When the last lane is done, in hundredths of a second. */
@@ -50,6 +52,7 @@ export function squadResult(
   const spread = Math.max(0, ...lanes.map((lane) => lane.spread)) as Hundredths;
   const sendOffs = lanes.map(({ sendOff }) => (sendOff === null ? 'none' : clockText(sendOff)));
   return {
+    set: `${reps} × ${distance}`,
     lanes,
     finished,
     spread,

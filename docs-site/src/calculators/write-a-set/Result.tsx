@@ -53,14 +53,16 @@ export function Result({ result }: { readonly result: WriteResult }) {
         rows={table.rows.slice(0, mostRows)}
       />
       {blocks.length > 1 && (
-        <NumberTable
-          caption="Its parts"
-          columns={['Part', `Distance, ${unit}`, 'Over at']}
-          rows={blocks.map(({ name, distance: far, end }, i) => ({
-            head: `${i + 1} ${name ?? 'no heading'}`,
-            cells: [String(far), clockText(end)],
-          }))}
-        />
+        <div class="worded">
+          <NumberTable
+            caption="Its parts"
+            columns={['Part', `Distance, ${unit}`, 'Over at']}
+            rows={blocks.map(({ name, distance: far, end }, i) => ({
+              head: `${i + 1} ${name ?? 'no heading'}`,
+              cells: [String(far), clockText(end)],
+            }))}
+          />
+        </div>
       )}
     </ResultCard>
   );
