@@ -128,7 +128,7 @@ describe('comparing estimates', () => {
   });
 
   test('each field says what it needs, and an empty set needs nothing', () => {
-    expect(view({ race: '' }).errors.race).toBe('Enter race distance.');
+    expect(view({ race: '' }).errors.race).toBe('Enter the race distance.');
     expect(view({ goal: 'soon' }).errors.goal).not.toBeNull();
     expect(view({ distance: 'x' }).errors.distance).toMatch(/must be a number/);
     expect(view({ reps: '31.5 33.5\n31 soon' }).errors.reps.join()).toMatch(/Rep 2/);

@@ -109,7 +109,7 @@ describe('planning an open-water leg', () => {
   });
 
   test('says of each field what would do', () => {
-    expect(view({ legs: '3' }).errors).toEqual({ 'distance-3': 'Enter distance of leg 3.' });
+    expect(view({ legs: '3' }).errors).toEqual({ 'distance-3': 'Enter the distance of leg 3.' });
     expect(view({ laps: '0' }).errors['laps']).toMatch(/1 or more/);
     expect(view({ pace: '' }).errors).toEqual({ pace: 'Enter the pace.' });
   });

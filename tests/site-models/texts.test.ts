@@ -18,7 +18,7 @@ describe('a count field', () => {
   });
 
   test.each([
-    ['', 'Enter reps.'],
+    ['', 'Enter the reps.'],
     ['many', 'Reps must be a number, like 8.'],
     ['2.5', 'Reps must be a whole number.'],
     ['1', 'Reps must be 2 or more.'],

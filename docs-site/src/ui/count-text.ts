@@ -22,7 +22,7 @@ export function readCountText(text: string, label: string, limits: Limits = {}):
     .normalize('NFKC')
     .replace('⁄', '/')
     .trim();
-  if (plain === '') return not(`Enter ${label.charAt(0).toLowerCase()}${label.slice(1)}.`);
+  if (plain === '') return not(`Enter the ${label.charAt(0).toLowerCase()}${label.slice(1)}.`);
   const [, digits, top = '0', under = '1'] =
     /^(\d{1,9}(?:[.,]\d{1,9})?)(?:\s+(\d)\/([1-9]))?\s*[a-z]*$/i.exec(plain) ?? [];
   if (digits === undefined) return not(`${label} must be a number, like ${least * 4}.`);
