@@ -44,6 +44,7 @@ export default defineConfig({
       description: 'Swim pacing math: what practice shows, turned into what a race can hold.',
       favicon: '/favicon.svg',
       head: [{ tag: 'link', attrs: { rel: 'manifest', href: '/site.webmanifest' } }],
+      routeMiddleware: './src/sidebar.ts',
       customCss: sheets.map((file) => `./src/styles/${file}`),
       expressiveCode: false,
       credits: false,
