@@ -21,7 +21,8 @@
  * - `too-few-lanes`: the lanes do not hold all swimmers.
  * - `too-few-trials`: a fit needs two trials or more.
  * - `trial-repeated`: two trials are of the same distance.
- * - `trials-contradict`: a longer trial was swum no slower than a shorter one, or they give an impossible exponent.
+ * - `trials-contradict`: a longer trial was swum at no slower a pace than a shorter one, or they give an impossible
+ *   exponent.
  * - `no-published-factor`: no published factor holds for these pools or this event.
  * - `gain-missing`: converting by turns needs the gain per turn.
  * - `current-too-strong`: the water is as fast as the swimmer, or faster.

@@ -47,8 +47,7 @@ export function timeForPoints(wanted: number, baseTime: Hundredths): Hundredths 
   const cubes = thousandCubes(baseTime);
   const slowest = slowestScoring(asked, cubes);
   if (slowest === 0n) {
-    const message =
-      'Against this base time no swim is fast enough for that many points; ask for fewer.';
+    const message = 'No swim is fast enough for that many points; ask for fewer.';
     throw new PacingError('out-of-range', message, wanted);
   }
   const scored = cubes / slowest ** 3n;

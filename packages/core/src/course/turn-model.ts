@@ -52,7 +52,7 @@ export function turnModel(from: Side, to: Side, options: Record<string, unknown>
 
 function gainOf(value: unknown): Hundredths {
   const message =
-    'Converting by turns needs the gain per turn (gainPerTurn) in hundredths of a second; choose a published one or the swimmer’s own.';
+    'Converting by turns needs the gain per turn; choose a published one or the swimmer’s own.';
   if (value === undefined) throw new PacingError('gain-missing', message, value);
   const gain = differenceOf(value, 'The gain per turn');
   numberOf(gain, 'The gain per turn', { min: 0 });

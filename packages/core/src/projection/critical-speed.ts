@@ -56,7 +56,7 @@ const RESERVE = { least: 5, most: 50 };
  * @param trials - Two or more trials, in any order: distances in metres, times in hundredths of a second.
  * @returns Speed in metres per second, reserve in metres, and how well the trials agree.
  * @throws {@link PacingError} `too-few-trials` under two; `trial-repeated` where two have one distance;
- *   `trials-contradict` where a longer one was swum no slower (times or speeds that are equal too);
+ *   `trials-contradict` where a longer one was swum at no slower a pace;
  *   `not-a-time`, `out-of-range` or `wrong-shape` where one is no trial; `too-large`.
  * @example
  * const trials = [

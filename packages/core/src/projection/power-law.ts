@@ -42,7 +42,7 @@ const MOST = 2;
  * @param results - Two or more races, in any order: distances in metres, times in hundredths of a second.
  * @returns The exponent (a ratio) with its standard error and 95 % interval, and the factor in seconds.
  * @throws {@link PacingError} `too-few-trials` under two; `trial-repeated` where two have one distance;
- *   `trials-contradict` where a longer one was swum no slower, or the exponent comes out above 2;
+ *   `trials-contradict` where a longer one was swum at no slower a pace, or the exponent comes out above 2;
  *   `not-a-time`, `out-of-range` or `wrong-shape` where one is no race.
  * @example
  * const races = [

@@ -43,7 +43,7 @@ export function impliedTime(
     return { seconds: time / 100, rest: (restAfter(pieces, time) ?? Number.NaN) / 100 };
   });
   if (swims.length > 1 && swims.some(({ rest }) => Number.isNaN(rest))) {
-    const message = 'The rest of the set is not known; give its send-off or rest.';
+    const message = 'The rest between reps is not known; give a send-off or a rest.';
     throw new PacingError('set-incomplete', message, set);
   }
 

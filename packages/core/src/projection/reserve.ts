@@ -149,7 +149,7 @@ function repsOf(set: SwumSet): readonly TimedSwim[] {
     const { time } = finishOf(rep);
     const rest = restAfter(set, time);
     if (rest !== null) return { metres, swim: time / 100, rest: rest / 100 };
-    const message = 'The rest of the set is not known; give its send-off or rest.';
+    const message = 'The rest between reps is not known; give a send-off or a rest.';
     throw new PacingError('set-incomplete', message, set);
   });
 }

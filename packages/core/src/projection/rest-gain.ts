@@ -51,8 +51,7 @@ export function restGain(repDistance: number, rest: Hundredths): RestGain {
   const after = GAINS.findIndex(({ distance }) => distance >= metres);
   const right = GAINS[after];
   if (Math.abs(pause - REST) > 100 || right === undefined || metres < GAINS[0].distance) {
-    const message =
-      'What rest is worth was measured for 10 s and reps of 50 to 400 m; outside that it is not known.';
+    const message = 'Rest was measured for 10 s and reps of 50 to 400 m only; ask within that.';
     throw new PacingError('not-measured', message, { repDistance, rest });
   }
   const left = GAINS[after - 1];

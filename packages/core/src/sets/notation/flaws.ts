@@ -55,7 +55,7 @@ function targetFlaw(item: SetItem): Flaw | null {
     return { code: 'set-contradiction', message, about: 'target' };
   }
   if (target >= fastestTarget(distance)) return null;
-  const message = `"${writeTime(target)}" for ${distance} could be the time of the whole ${distance}, faster than anyone swims it, or a pace for part of it; write the time of the whole ${distance}.`;
+  const message = `"${writeTime(target)}" for ${distance} could be the time of the whole ${distance}, faster than anyone swims it, or a pace; write the whole time.`;
   return { code: 'set-ambiguous', message, about: 'target' };
 }
 

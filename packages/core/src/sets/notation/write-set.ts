@@ -91,7 +91,6 @@ function writeComment(value: unknown, depth: number, spend: Spend): string {
   if (value === undefined) return '';
   const comment = textOf(value, 'The comment').trim();
   if (depth === 0 && /^[^\r\n]+$/.test(comment)) return spend(` # ${comment}`);
-  const message =
-    'A comment must be one line of text, on an item of a block and not inside rounds.';
+  const message = 'A comment must be one line, on an item of a block and not inside rounds.';
   throw new PacingError('wrong-shape', message, value);
 }
