@@ -11,23 +11,14 @@ import { type ChampionshipShape, championshipShape } from './championship-shapes
  * - `even`: every length in the same time.
  * - `secondHalf`: the second half less the first (a difference, not the half's own time), in hundredths of a
  *   second; below zero is a negative split by that much. Each half is even in itself.
- * - `profile`: as an earlier swim was, lap for lap, scaled to the goal.
+ * - `profile`: as an earlier swim was, lap for lap, scaled to the goal; it may be of another distance.
  * - `championship`: as Olympic finalists did on the mean, women (`W`) or men (`M`).
  */
 export type RaceShape =
   | 'even'
-  | {
-      /** Second half less first, in hundredths of a second; below zero is a negative split. */
-      readonly secondHalf: Hundredths;
-    }
-  | {
-      /** The swim to copy, of any distance; distances in its pool's unit, times in hundredths of a second. */
-      readonly profile: Splits;
-    }
-  | {
-      /** The finals of women (`W`) or men (`M`). */
-      readonly championship: 'W' | 'M';
-    };
+  | { readonly secondHalf: Hundredths }
+  | { readonly profile: Splits }
+  | { readonly championship: 'W' | 'M' };
 
 /** A shape that was read; a profile or a championship shape as the swim to copy. */
 export type ReadShape =

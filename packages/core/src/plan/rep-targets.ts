@@ -41,10 +41,7 @@ export interface RepTargets {
  * the first half takes the odd one.
  *
  * @param reading - Today's set, read; see {@link readSet}. Times in hundredths of a second.
- * @param options - `secondHalf`: second half less first (a difference, not the half's own time), in hundredths
- *   of a second, below zero for a negative split, 0 unless given; `step`: how much faster the better rep is, in hundredths of a second,
- *   half a percent of the rep (to a tenth of a second, at least one) unless given, which is a choice, not a
- *   published value.
+ * @param options - The split wanted and the step to the better rep, in hundredths of a second.
  * @returns The targets in hundredths of a second.
  * @throws {@link PacingError} `halfway-not-bracketed` where the reading has no halves; `out-of-range`
  *   where a half is left no time; `not-a-time`, `wrong-shape`, `too-large`.
@@ -58,7 +55,18 @@ export interface RepTargets {
  */
 export function targetsFor(
   reading: SetReading,
-  options: { readonly secondHalf?: Hundredths; readonly step?: Hundredths } = {},
+  options: {
+    /**
+     * Second half less first (a difference, not the half's own time), in hundredths of a second; below zero for a
+     * negative split, 0 unless given.
+     */
+    readonly secondHalf?: Hundredths;
+    /**
+     * How much faster the better rep is, in hundredths of a second; half a percent of the rep (to a tenth of a
+     * second, at least one) unless given, which is a choice, not a published value.
+     */
+    readonly step?: Hundredths;
+  } = {},
 ): RepTargets {
   const { halves } = fieldsOf(reading, 'The reading');
   if (halves === null) {

@@ -46,7 +46,10 @@ export interface BrokenSwimReading {
  */
 export function projectBrokenSwim(
   set: SwumSet,
-  race?: { readonly distance: number },
+  race?: {
+    /** Its distance, in the unit of the set's pool. */
+    readonly distance: number;
+  },
 ): BrokenSwimReading {
   const pieces = setOf(set);
   const total = snap(pieces.reps.length * pieces.repDistance);

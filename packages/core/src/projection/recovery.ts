@@ -11,16 +11,8 @@ import { PacingError } from '../errors.js';
  *   is that constant in seconds; it has no default, since no value holds even for one swimmer.
  */
 export type Recovery =
-  | {
-      /** Which of the published forms. */
-      readonly form: 'linear' | 'differential';
-    }
-  | {
-      /** The form with a time constant. */
-      readonly form: 'integral';
-      /** Its time constant, in seconds. */
-      readonly tau: number;
-    };
+  | { readonly form: 'linear' | 'differential' }
+  | { readonly form: 'integral'; readonly tau: number };
 
 /** How much of the reserve is missing, as time passes at one speed; all in metres and seconds. */
 export interface DeficitRule {

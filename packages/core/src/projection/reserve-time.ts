@@ -14,11 +14,11 @@ import { deficitRule, type Recovery, recoveryOf } from './recovery.js';
  * would just have run out at the last wall, and the time that speed gives for the same distance.
  *
  * It asks for the swimmer's reserve (see {@link fitCriticalSpeed}) and a form of recovery, by name. The forms are
- * contested; lay them side by side, and beside {@link projectBrokenSwim}. The linear form gives rest its full price: the continuous time is then the time on the clock,
- * rests included.
+ * contested; lay them side by side, and beside {@link projectBrokenSwim}. The linear form gives rest its full
+ * price: the continuous time is then the time on the clock, rests included.
  *
  * @param set - The broken swim as timed: distances in the pool's unit, times in hundredths of a second.
- * @param options - `reserve`, in metres, from a fit over the same swimmer's trials; `recovery` by name.
+ * @param options - The reserve in metres, and the form of recovery by name.
  * @returns The estimate, in hundredths of a second; its range is null, for nobody has measured one.
  * @throws {@link PacingError} `set-incomplete` where the rest is not known; `reserve-does-not-fit` where no
  *   critical speed uses the reserve up; `unknown-choice`, `out-of-range`; the codes of {@link readSet}.
@@ -31,7 +31,12 @@ import { deficitRule, type Recovery, recoveryOf } from './recovery.js';
  */
 export function impliedTime(
   set: SwumSet,
-  options: { readonly reserve: number; readonly recovery: Recovery },
+  options: {
+    /** The swimmer's reserve, in metres, from a fit over the same swimmer's trials. */
+    readonly reserve: number;
+    /** How it comes back; no default, since the published forms disagree. */
+    readonly recovery: Recovery;
+  },
 ): Estimate {
   const pieces = setOf(set);
   const { reserve, recovery: wanted } = fieldsOf(options, 'The options');

@@ -59,7 +59,7 @@ const BORDERLINE = 0.25; // of the reserve; a choice of ours
  * {@link impliedTime}.
  *
  * @param set - A planned set (see {@link parseSet}) or a swum one; distances in the pool's unit.
- * @param model - `speed` in metres per second and `reserve` in metres, as {@link fitCriticalSpeed} gives.
+ * @param model - Critical speed and reserve, in metres per second and metres, as {@link fitCriticalSpeed} gives them.
  * @param options - `recovery` by name; `restSpeed` in metres per second; for a planned set its pool and
  *   paces in hundredths of a second per 100, see {@link setTotals}. Metres where no pool is given.
  * @returns The reserve after each swim and rest, in metres.
@@ -77,7 +77,12 @@ const BORDERLINE = 0.25; // of the reserve; a choice of ours
  */
 export function reserveThrough(
   set: PlannedSet | SwumSet,
-  model: { readonly speed: number; readonly reserve: number },
+  model: {
+    /** The critical speed, in metres per second. */
+    readonly speed: number;
+    /** The reserve on top of it, in metres. */
+    readonly reserve: number;
+  },
   options: ReserveOptions,
 ): ReserveTrace {
   const { speed, reserve } = fieldsOf(model, 'The critical speed');

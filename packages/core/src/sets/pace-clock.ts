@@ -58,7 +58,10 @@ export function clockReadings(
  */
 export function clockFinishes(
   start: Hundredths,
-  timing: Omit<LaneTiming, 'swimmers'> & { readonly swims: readonly Hundredths[] },
+  timing: Omit<LaneTiming, 'swimmers'> & {
+    /** The time each swimmer is to hold, in hundredths of a second, in the order they leave. */
+    readonly swims: readonly Hundredths[];
+  },
 ): readonly (readonly Hundredths[])[] {
   const fields = fieldsOf(timing, 'The timing');
   const swims = swimsOf(fields['swims']);

@@ -71,8 +71,7 @@ export interface SetReading {
  * {@link targetsFor}; mistakes of the watch are found by {@link findSetSlips} first.
  *
  * @param set - The set as timed: distances in the pool's unit, times in hundredths of a second.
- * @param options - `evenWithin`: the largest difference between halves still called even, in hundredths
- *   of a second; 1.5 % of half the mean rep unless given, which is a choice, not a published value.
+ * @param options - What still counts as even halves, in hundredths of a second.
  * @returns The reading; times in hundredths of a second, paces per 100 of the pool's unit.
  * @throws {@link PacingError} `too-few-reps` for an empty set; `rep-distance-differs`; `wrong-shape`,
  *   `out-of-range`, `not-a-time`, `unknown-choice` and the codes of {@link splitsFromMarks} where a
@@ -89,7 +88,13 @@ export interface SetReading {
  */
 export function readSet(
   set: SwumSet,
-  options: { readonly evenWithin?: Hundredths } = {},
+  options: {
+    /**
+     * The largest difference still called even, in hundredths of a second; 1.5 % of half the
+     * mean rep unless given, which is a choice, not a published value.
+     */
+    readonly evenWithin?: Hundredths;
+  } = {},
 ): SetReading {
   const swum = setOf(set);
   const times = swum.reps.map((rep) => finishOf(rep).time);

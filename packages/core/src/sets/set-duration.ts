@@ -28,7 +28,12 @@ export interface SetDuration {
  * set.finished && formatTime(set.finished); // => '14:37.00'
  * formatTime(set.booked); // => '15:00.00'
  */
-export function setDuration(timing: LaneTiming & { readonly swim?: Hundredths }): SetDuration {
+export function setDuration(
+  timing: LaneTiming & {
+    /** The last swimmer's time of a rep, in hundredths of a second. */
+    readonly swim?: Hundredths;
+  },
+): SetDuration {
   const fields = fieldsOf(timing, 'The timing');
   const { sendOff, reps, stagger, swimmers } = timingOf(fields);
   const lastLeavesAfter = (swimmers - 1) * stagger;

@@ -87,8 +87,7 @@ function cut(timeAtHalf: number, total: Hundredths, interpolated: boolean): Halv
  * anyway, which argues for not less than half a percent of a half.
  *
  * @param halves - The halves, in hundredths of a second; see {@link halvesOf}.
- * @param options - `evenWithin`: the largest difference still called even, in hundredths of a
- *   second; 0 unless given.
+ * @param options - What still counts as even, in hundredths of a second.
  * @returns The signed difference in hundredths of a second, the ratio, and the verdict.
  * @throws {@link PacingError} `not-a-time` where a half or the tolerance is none; `out-of-range`
  *   for a tolerance below zero; `wrong-shape`.
@@ -103,7 +102,10 @@ function cut(timeAtHalf: number, total: Hundredths, interpolated: boolean): Halv
  */
 export function compareHalves(
   halves: Halves,
-  options: { readonly evenWithin?: Hundredths } = {},
+  options: {
+    /** The largest difference still called even, in hundredths of a second; 0 unless given. */
+    readonly evenWithin?: Hundredths;
+  } = {},
 ): HalfComparison {
   const { first, second } = fieldsOf(halves, 'The halves');
   const { evenWithin = 0 } = fieldsOf(options, 'The options');

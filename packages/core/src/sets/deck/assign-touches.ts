@@ -82,8 +82,7 @@ const SURE = 0.91;
  *
  * @param plan - Who leaves when: times in hundredths of a second, the distance in the pool's unit.
  * @param touches - Times since the first start in hundredths of a second, or {@link Touch} objects.
- * @param options - `known`: `all` uses the whole set for every touch, `past` only the touches up to it,
- *   as a live display must; `all` unless given.
+ * @param options - Which touches each is judged by.
  * @returns The touches with their swimmers, what is missing, and each swimmer's reps; times in
  *   hundredths of a second, confidences as ratios from 0 to 1.
  * @throws {@link PacingError} `cannot-tell-apart` where two swimmers leave together and no touch says
@@ -104,7 +103,13 @@ const SURE = 0.91;
 export function assignTouches(
   plan: DeckPlan,
   touches: readonly (Hundredths | Touch)[],
-  options: { readonly known?: 'all' | 'past' } = {},
+  options: {
+    /**
+     * `all` uses the whole set for every touch; `past` only the touches up to it, as a live display must. `all`
+     * unless given.
+     */
+    readonly known?: 'all' | 'past';
+  } = {},
 ): DeckReading {
   const roster = rosterOf(plan);
   const { known = 'all' } = fieldsOf(options, 'The options');
