@@ -48,7 +48,7 @@ describe('projecting a broken swim', () => {
     expect(answers({ tau: '' })['Reserve, integral']).toBe('Needs the swimmer’s time constant.');
     const unknown = answers({ known: 'nothing' });
     expect(unknown['Published rest data']).toBe('Needs the rest between the pieces.');
-    expect(unknown['Reserve, linear']).toMatch(/give its send-off or rest/);
+    expect(unknown['Reserve, linear']).toMatch(/give a send-off or a rest/);
     expect(view({ reserve: '', tau: '', rest: '30' }).result?.cautions[0]).toMatch(/^One method/);
   });
 
@@ -91,11 +91,11 @@ describe('projecting a broken swim', () => {
   test('each field says what it needs, and nothing typed is lost', () => {
     expect(view({ pieces: ' ' }).errors.pieces[0]).toMatch(/^Enter the pieces/);
     expect(view({ pieces: '30 31\n30 soon' }).errors.pieces.join()).toMatch(/Piece 2, time 2/);
-    expect(view({ distance: '' }).errors.distance).toBe('Enter piece distance.');
+    expect(view({ distance: '' }).errors.distance).toBe('Enter the piece distance.');
     expect(view({ race: 'far' }).errors.race).toMatch(/^Race distance must be a number/);
     expect(view({ reserve: '0' }).errors.reserve).toMatch(/1 or more/);
     expect(view({ tau: 'x' }).errors.tau).toMatch(/must be a number/);
-    expect(view({ pool: 'other', length: 'long' }).errors.pool).toMatch(/must be a number/);
+    expect(view({ pool: 'other', length: 'long' }).errors.length).toMatch(/must be a number/);
   });
 
   test('comes back out of its address as it went in', () => {

@@ -162,7 +162,7 @@ test('each field says what it needs', () => {
   expect(view({ race: 'far' }).errors.race).toMatch(/^Race distance must be a number/);
   expect(view({ pace: 'x' }).errors.pace).not.toBeNull();
   expect(view({ tau: '0' }).errors.tau).toMatch(/1 or more/);
-  expect(view({ pool: 'other', length: 'long' }).errors.pool).toMatch(/must be a number/);
+  expect(view({ pool: 'other', length: 'long' }).errors.length).toMatch(/must be a number/);
 });
 
 test('comes back out of its address as it went in', () => {
@@ -197,7 +197,7 @@ test('whatever stands in the fields, there is a view and no NaN in it', () => {
     fc.property(fields, (all) => {
       const { result: found, errors } = viewOf(all as CriticalFields, throughSet);
       if (found === null) {
-        expect([errors.pool, errors.race, ...errors.trials].some(Boolean)).toBe(true);
+        expect([errors.length, errors.race, ...errors.trials].some(Boolean)).toBe(true);
         return;
       }
       const shown = [trialRows(found), raceRows(found, 'fades'), verdictRows(found)];

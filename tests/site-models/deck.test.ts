@@ -5,12 +5,12 @@ import { saltmarsh } from '~/calculators/deck/example';
 import { type DeckFields, shape } from '~/calculators/deck/fields';
 import { addressOf, viewOf } from '~/calculators/deck/model';
 import { repTable, sentenceOf, swimmerResults } from '~/calculators/deck/result';
-import { readSwimmers } from '~/calculators/deck/swimmers-text';
 import { bounce, withoutLast, withTap, withWord } from '~/calculators/deck/tapping';
 import { missingText, touchRows } from '~/calculators/deck/touch-rows';
 import { readTaps, type Tap, tapsText } from '~/calculators/deck/touches-text';
 import { shape as setShape, viewOf as setViewOf } from '~/calculators/read-a-set/model';
 import { readQuery } from '~/ui/address';
+import { readSwimmers } from '~/ui/swimmers-text';
 
 const view = (changed: Partial<DeckFields> = {}) =>
   viewOf({ ...saltmarsh, ...changed } as DeckFields);
@@ -230,6 +230,19 @@ describe('reading swimmers', () => {
       'Line 3 has no name; write one before the time.',
     ]);
     expect(swimmers).toEqual([]);
+  });
+
+  test('takes a name without a time for a swimmer, not for a heading, and counts lines as they stand', () => {
+    expect(readSwimmers('Mara Quill\n\n1:05', 100)).toMatchObject({
+      errors: [
+        'Mara Quill has no expected time; write it behind the name, like 1:05.',
+        'Line 3 has no name; write one before the time.',
+      ],
+      paces: { leftOut: [] },
+    });
+    expect(readSwimmers('Swimmer;Pace\n1:05', 100).errors).toEqual([
+      'Line 2 has no name; write one before the time.',
+    ]);
   });
 
   test('whatever stands in the fields, it reads them or says why not', () => {

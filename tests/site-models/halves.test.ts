@@ -26,7 +26,7 @@ describe('checking a swim’s halves', () => {
     const third = view({ pool: 'other', length: '33 1/3', times: '28 30 31' });
     expect(third.result?.swim.marks.at(-1)?.distance).toBe(100);
     const unread = view({ pool: 'other', length: 'long', times: '28 30' });
-    expect(unread.lengthError).toBe('Length of the pool must be a number, like 20.');
+    expect(unread.errors.length).toBe('Length of the pool must be a number, like 20.');
     expect(unread.result).toBeNull();
     const twenty = view({ pool: 'other', length: '20 yd', unit: 'yd', times: '14 15 15 14' });
     expect(twenty.pool).toEqual({ length: 20, unit: 'yd' });
@@ -61,12 +61,12 @@ describe('checking a swim’s halves', () => {
   });
 
   test('says what would do, and keeps showing what was read', () => {
-    expect(view({ times: ' ' }).timesErrors).toEqual(['Enter the times of the swim.']);
-    expect(view({ times: '31.42' }).timesErrors[0]).toMatch(/add one split from its first half/);
+    expect(view({ times: ' ' }).errors.times).toEqual(['Enter the times of the swim.']);
+    expect(view({ times: '31.42' }).errors.times[0]).toMatch(/add one split from its first half/);
     const unread = view({ times: '31.42\n1:75' });
-    expect(unread.timesErrors[0]).toMatch(/^Lap 2: "1:75" has 75 where at most 59 can stand/);
+    expect(unread.errors.times[0]).toMatch(/^Lap 2: "1:75" has 75 where at most 59 can stand/);
     expect(unread.reading.times[0]?.time).toBe(3142);
-    expect(view({ kind: 'running', times: '1:05 31.42' }).timesErrors).toHaveLength(1);
+    expect(view({ kind: 'running', times: '1:05 31.42' }).errors.times).toHaveLength(1);
   });
 
   test('points at a touch that came late, and hands over the mended swim as text', () => {
@@ -85,8 +85,8 @@ describe('checking a swim’s halves', () => {
   });
 
   test('refuses more times than any swim has, before it counts them', () => {
-    const { timesErrors, result } = view({ times: '30.00 '.repeat(5000) });
-    expect(timesErrors).toEqual(['These are 5000 times; one swim has 1000 at most.']);
+    const { errors, result } = view({ times: '30.00 '.repeat(5000) });
+    expect(errors.times).toEqual(['These are 5000 times; one swim has 1000 at most.']);
     expect(result).toBeNull();
   });
 
@@ -117,8 +117,8 @@ describe('checking a swim’s halves', () => {
     });
     fc.assert(
       fc.property(fields, (given) => {
-        const { result, timesErrors, lengthError } = viewOf(given);
-        expect(result !== null).toBe(timesErrors.length === 0 && lengthError === null);
+        const { result, errors } = viewOf(given);
+        expect(result !== null).toBe(errors.times.length === 0 && errors.length === null);
         expect(JSON.stringify(result) ?? '').not.toMatch(/NaN|Infinity|:null,"second/);
       }),
     );

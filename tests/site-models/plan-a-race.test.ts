@@ -102,9 +102,9 @@ describe('planning a race', () => {
   test('each field says what it needs', () => {
     expect(view({ distance: '410' }).errors.distance).toMatch(/410/);
     expect(view({ goal: '' }).errors.goal).toBe('Enter the goal time.');
-    expect(view({ gap: '' }).errors.gap).toBe('Enter the second half faster by.');
+    expect(view({ gap: '' }).errors.gap).toBe('Enter the difference of the halves.');
     expect(view({ shape: 'own' }).own.errors).toEqual(['Enter the times of the earlier swim.']);
-    expect(view({ pool: 'other', length: '' }).errors.pool).toMatch(/^Enter length/);
+    expect(view({ pool: 'other', length: '' }).errors.length).toMatch(/^Enter the length/);
     expect(view({ credit: 'soon' }).errors.credit).not.toBeNull();
     const one = view({ distance: '50', goal: '28.5' });
     expect(one.errors.gap).toMatch(/one length/);

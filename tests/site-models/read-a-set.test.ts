@@ -12,8 +12,8 @@ const honest = (change: Partial<SetFields>) => {
 
 describe('reading a rep set', () => {
   test('the example reads without an error', () => {
-    const { result, repsErrors } = view();
-    expect(repsErrors).toEqual([]);
+    const { result, errors } = view();
+    expect(errors.reps).toEqual([]);
     expect(result?.reading.reps).toHaveLength(20);
     expect(result?.race?.optimism).toBeGreaterThan(0);
   });
@@ -27,7 +27,7 @@ describe('reading a rep set', () => {
     ['digits alone', '3150 3350\n3150 3350'],
     ['quarters', '15 16.5 16.7 16.8\n15 16.5 16.7 16.8'],
   ])('reads reps with %s', (_, reps) => {
-    expect(view({ reps }).repsErrors).toEqual([]);
+    expect(view({ reps }).errors.reps).toEqual([]);
     expect(honest({ reps })).toBe('1:07.00');
   });
 
@@ -42,8 +42,8 @@ describe('reading a rep set', () => {
   });
 
   test('a line that cannot be read is named, by rep and time', () => {
-    const { repsErrors, result } = view({ reps: '31.5 33.5\n31.5 soon' });
-    expect(repsErrors.join()).toMatch(/Rep 2, time 2/);
+    const { errors, result } = view({ reps: '31.5 33.5\n31.5 soon' });
+    expect(errors.reps.join()).toMatch(/Rep 2, time 2/);
     expect(result).toBeNull();
   });
 
@@ -56,7 +56,7 @@ describe('reading a rep set', () => {
     const { result } = view({ reps: '31.5 33.5\n31.5 33.5', known: 'total', rest: '2:30' });
     expect(result?.reading.rest).toBe(2000);
     const short = view({ reps: '31.5 33.5\n31.5 33.5', known: 'total', rest: '2:00' });
-    expect(short.restError).toMatch(/add up to 2:10.00/);
+    expect(short.errors.rest).toMatch(/add up to 2:10.00/);
   });
 
   test('whatever stands in the fields, there is a view and no NaN in it', () => {

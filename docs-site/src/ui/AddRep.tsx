@@ -6,14 +6,14 @@ interface Props {
   readonly id: string;
   readonly running: boolean;
   readonly distance: number;
-  /** What a rep is called; `rep` unless given. */
-  readonly what?: string;
+  /** What a rep is called. */
+  readonly what: string;
   /** Takes the rep as a line of the list. */
   readonly onRep: (line: string) => void;
 }
 
 /** One rep after another, for a thumb and a keypad that has no blank. */
-export function AddRep({ id, running, distance, what = 'rep', onRep }: Props) {
+export function AddRep({ id, running, distance, what, onRep }: Props) {
   const first = useSignal('');
   const second = useSignal('');
   const half = plausibleTimes(distance / 2);
@@ -22,10 +22,19 @@ export function AddRep({ id, running, distance, what = 'rep', onRep }: Props) {
     onRep(`${first.value.trim()} ${second.value.trim()}`.trim());
     first.value = '';
     second.value = '';
-    document.getElementById(`${id}-first`)?.focus();
+    focus('first');
+  };
+  const focus = (half: 'first' | 'second') => document.getElementById(`${id}-${half}`)?.focus();
+  /** The keypad's own key goes on: to the second half, and then to the next rep. */
+  const goOn = (event: KeyboardEvent) => {
+    const name = event.target instanceof HTMLInputElement ? event.target.name : '';
+    if (event.key !== 'Enter' || !name.startsWith('next-')) return;
+    event.preventDefault();
+    if (name === 'next-first') focus('second');
+    else add();
   };
   return (
-    <fieldset class="field add-rep">
+    <fieldset class="field add-rep" onKeyDown={goOn}>
       <legend>Next {what}</legend>
       <div class="row pair">
         <TimeField

@@ -1,11 +1,10 @@
 import { ChoiceField } from './ChoiceField';
 import { CountField } from './CountField';
 import type { PoolFields } from './pool-text';
+import type { AnyForm } from './use-form';
 
 interface Props {
-  readonly id: string;
-  readonly fields: PoolFields;
-  readonly onValue: (name: keyof PoolFields, text: string) => void;
+  readonly form: AnyForm;
   readonly error: string | null;
   readonly label?: string;
   /** Stands before the fields' names, where a form has two pools: `to-`. */
@@ -13,17 +12,13 @@ interface Props {
 }
 
 /** The pool: one of the usual three, or any other by length and unit. */
-export function PoolField({ id, fields, onValue, error, label = 'Pool', prefix = '' }: Props) {
-  const named = (name: keyof PoolFields) => ({
-    id: `${id}-${prefix}${name}`,
-    name: prefix + name,
-    value: fields[name],
-    onValue: (text: string) => onValue(name, text),
-  });
+export function PoolField({ form, error, label = 'Pool', prefix = '' }: Props) {
+  const named = (name: keyof PoolFields) => form.field(prefix + name);
+  const pool = named('pool');
   return (
     <>
-      <ChoiceField {...named('pool')} label={label} options={pools} />
-      {fields.pool === 'other' && (
+      <ChoiceField {...pool} label={label} options={pools} />
+      {pool.value === 'other' && (
         <div class="row">
           <CountField
             {...named('length')}

@@ -1,11 +1,10 @@
 import { ChoiceField } from './ChoiceField';
-import { type RestFields, restLabel, restWindow } from './rest-text';
+import { restLabel, restWindow } from './rest-text';
 import { TimeField } from './TimeField';
+import type { AnyForm } from './use-form';
 
 interface Props {
-  readonly id: string;
-  readonly fields: RestFields;
-  readonly onValue: (name: keyof RestFields, text: string) => void;
+  readonly form: AnyForm;
   readonly error: string | null;
   /** The distance of a rep, and how many there are. */
   readonly distance: number;
@@ -13,30 +12,22 @@ interface Props {
 }
 
 /** The rest between reps, by whichever time of it a coach has. */
-export const RestField = ({ id, fields, onValue, error, distance, reps }: Props) => (
-  <>
-    <ChoiceField
-      id={`${id}-known`}
-      name="known"
-      label="Known of the rest"
-      as="list"
-      options={kinds}
-      value={fields.known}
-      onValue={(text) => onValue('known', text)}
-    />
-    {fields.known !== 'nothing' && (
-      <TimeField
-        id={`${id}-rest`}
-        name="rest"
-        label={restLabel(fields.known)}
-        value={fields.rest}
-        onValue={(text) => onValue('rest', text)}
-        within={restWindow(fields.known, distance, reps)}
-        error={error}
-      />
-    )}
-  </>
-);
+export function RestField({ form, error, distance, reps }: Props) {
+  const known = form.field('known');
+  return (
+    <>
+      <ChoiceField {...known} label="Known of the rest" as="list" options={kinds} />
+      {known.value !== 'nothing' && (
+        <TimeField
+          {...form.field('rest')}
+          label={restLabel(known.value)}
+          within={restWindow(known.value, distance, reps)}
+          error={error}
+        />
+      )}
+    </>
+  );
+}
 
 const kinds = [
   { value: 'sendOff', label: 'The send-off' },

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { csvOf } from './csv';
+import { type Csv, csvOf } from './csv';
 import { ErrorSummary, type Problem } from './ErrorSummary';
 
 interface Props {
@@ -7,8 +7,7 @@ interface Props {
   readonly href: string;
   /** What is still wrong: then none of this is done, and it is said why. */
   readonly problems: readonly Problem[];
-  /** The result as a table, its first row the headings, and the file's name without ending. */
-  readonly csv?: { readonly name: string; readonly rows: readonly (readonly string[])[] } | null;
+  readonly csv: Csv | null;
 }
 
 /** Copy the link, print one sheet, take the table along. */

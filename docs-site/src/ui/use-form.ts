@@ -2,18 +2,43 @@ import { type Signal, useSignal } from '@preact/signals';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { type Fields, queryOf, readQuery, type Shape, throttled } from './address';
 
+/** What every calculator takes. */
+export interface CalculatorProps<F extends Fields> {
+  /** What it starts with; the example unless given. */
+  readonly initial?: F;
+  /** Tells two on one page apart. */
+  readonly id?: string;
+  /** Whether it is alone on its page and may write the address. */
+  readonly ownPage?: boolean;
+}
+
+/** What ties an input to one of the form's texts. */
+export interface Bound {
+  readonly id: string;
+  readonly name: string;
+  readonly value: string;
+  readonly onValue: (text: string) => void;
+}
+
 export interface Form<F extends Fields> {
+  readonly id: string;
+  readonly ownPage: boolean;
   readonly fields: Signal<F>;
   /** What the address held and could not be used, in sentences. */
   readonly addressProblems: Signal<readonly string[]>;
   /** What stood in the fields before something other than typing replaced it. */
   readonly before: Signal<F | null>;
-  set<K extends keyof F>(name: K, text: F[K]): void;
+  set(name: keyof F & string, text: string): void;
+  /** The field of this name, for the input that shows it. */
+  field(name: keyof F & string): Bound;
   /** Fills the fields for a person: with the example, with nothing, with a mended swim. */
   replace(fields: F): void;
   /** Puts back what {@link replace} took away; once more, and it is undone. */
   putBack(): void;
 }
+
+/** A form of whatever fields, for a piece that shows some of them. */
+export type AnyForm = Pick<Form<Fields>, 'id' | 'field' | 'set'>;
 
 /**
  * A calculator's fields. It wakes with what the server drew, then takes what the address holds or
@@ -63,11 +88,20 @@ export function useForm<F extends Fields>(
     }
   }, []);
 
+  const set = (name: keyof F & string, text: string) => put({ ...fields.value, [name]: text });
   return {
+    id,
+    ownPage,
     fields,
     addressProblems,
     before,
-    set: (name, text) => put({ ...fields.value, [name]: text }),
+    set,
+    field: (name) => ({
+      id: `${id}-${name}`,
+      name,
+      value: fields.value[name] ?? '',
+      onValue: (text) => set(name, text),
+    }),
     replace,
     putBack: () => before.value && replace(before.value),
   };

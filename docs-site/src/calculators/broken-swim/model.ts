@@ -54,11 +54,11 @@ export interface BrokenView {
   readonly pieces: RepsText;
   /** What is wrong, by field, in the order in which it should be put right. */
   readonly errors: {
-    readonly pool: string | null;
+    readonly length: string | null;
     readonly distance: string | null;
+    readonly race: string | null;
     readonly pieces: readonly string[];
     readonly rest: string | null;
-    readonly race: string | null;
     readonly reserve: string | null;
     readonly tau: string | null;
   };
@@ -95,11 +95,11 @@ export function viewOf(fields: BrokenFields): BrokenView {
   const rest = readRest(fields, distance, pieces.reps);
   const none = pieces.reps.length === 0 && pieces.errors.length === 0;
   const errors = {
-    pool: poolError,
+    length: poolError,
     distance: piece.error,
+    race: race.error,
     pieces: none ? ['Enter the pieces, one a line: first half, second half.'] : pieces.errors,
     rest: rest.error,
-    race: race.error,
     reserve: reserve.error,
     tau: tau.error,
   };

@@ -28,7 +28,7 @@ export interface CompareView {
   readonly reps: RepsText;
   /** What is wrong, by field, in the order in which it should be put right. */
   readonly errors: {
-    readonly pool: string | null;
+    readonly length: string | null;
     readonly race: string | null;
     readonly goal: string | null;
     readonly swims: readonly string[];
@@ -79,7 +79,7 @@ export function viewOf(fields: CompareFields): CompareView {
   const reps = readReps(fields.reps, { distance: long, running: fields.kind === 'running' });
   const rest = withSet ? readRest(fields, long, reps.reps) : { given: {}, error: null };
   const errors = {
-    pool: poolError,
+    length: poolError,
     race: race.error,
     goal: goal.error,
     swims: swims.errors,

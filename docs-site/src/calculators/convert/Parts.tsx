@@ -1,5 +1,6 @@
 import { ChoiceField, CountField, TimeField } from '~/ui';
 import { plausibleTimes } from '~/ui/plausible';
+import type { Form } from '~/ui/use-form';
 import { hasPoints } from './bases';
 import type { ConvertFields } from './fields';
 import { gainText, gainWindow, publishedGains, strokeOf } from './gains';
@@ -7,28 +8,18 @@ import type { ConvertView } from './model';
 import { sendOffWindow } from './send-off';
 
 interface Props {
-  readonly id: string;
-  readonly fields: ConvertFields;
+  readonly form: Form<ConvertFields>;
   readonly view: ConvertView;
-  readonly onValue: (name: keyof ConvertFields & string, text: string) => void;
 }
 
-/** What a field of the form has in common with the others. */
-const named = ({ id, fields, view, onValue }: Props, name: keyof ConvertFields & string) => ({
-  id: `${id}-${name}`,
-  name,
-  value: fields[name] ?? '',
-  onValue: (text: string) => onValue(name, text),
+const named = ({ form, view }: Props, name: string) => ({
+  ...form.field(name),
   error: view.problems[name] ?? null,
 });
 
-const choice = (props: Props, name: keyof ConvertFields & string) => {
-  const { error, ...rest } = named(props, name);
-  return rest;
-};
-
 export function SwimFields(props: Props) {
-  const { fields, view } = props;
+  const { form, view } = props;
+  const fields = form.fields.value;
   const unit = view.from?.unit ?? 'm';
   const window = plausibleTimes(Number(fields.distance) || 100);
   const bySex = [fields['from-pool'], fields['to-pool']].sort().join(' ') === '25yd 50m';
@@ -39,21 +30,21 @@ export function SwimFields(props: Props) {
         <CountField {...named(props, 'distance')} label={`Distance, ${unit}`} />
         <TimeField {...named(props, 'time')} label="Time of the swim" within={window} />
       </div>
-      {bySex && <ChoiceField {...choice(props, 'sex')} label="Event for" options={sexes} />}
+      {bySex && <ChoiceField {...props.form.field('sex')} label="Event for" options={sexes} />}
       {metres && (
         <div class="row">
           <TimeField
             {...named(props, 'from-base')}
             label="Base time in the old pool"
             hint="For points; may stay empty"
-            optional={props.fields['to-base'].trim() === ''}
+            optional={fields['to-base'].trim() === ''}
             within={window}
           />
           <TimeField
             {...named(props, 'to-base')}
             label="Base time in the new pool"
             hint="From the same year’s table"
-            optional={props.fields['from-base'].trim() === ''}
+            optional={fields['from-base'].trim() === ''}
             within={window}
           />
         </div>
@@ -80,11 +71,11 @@ export const SendOffFields = (props: Props) => (
       <TimeField
         {...named(props, 'send-off')}
         label="Send-off"
-        within={sendOffWindow(Number(props.fields.rep) || 100)}
+        within={sendOffWindow(Number(props.form.fields.value.rep) || 100)}
       />
     </div>
     <ChoiceField
-      {...choice(props, 'round')}
+      {...props.form.field('round')}
       label="Rounded to 5 s of the pace clock"
       options={roundings}
     />
@@ -101,7 +92,7 @@ export const StretchFields = (props: Props) => (
 
 /** The stroke, and what one turn of it gains: a published value or a typed one. */
 export function GainField(props: Props) {
-  const { fields } = props;
+  const fields = props.form.fields.value;
   const published = publishedGains(strokeOf(fields)).map(({ key, name, gainPerTurn }) => ({
     value: key,
     label: `${gainText(gainPerTurn)}, ${name}`,
@@ -114,9 +105,9 @@ export function GainField(props: Props) {
   ];
   return (
     <>
-      <ChoiceField {...choice(props, 'stroke')} label="Stroke" as="list" options={strokes} />
+      <ChoiceField {...props.form.field('stroke')} label="Stroke" as="list" options={strokes} />
       <ChoiceField
-        {...choice(props, 'gain')}
+        {...props.form.field('gain')}
         label="What one turn gains"
         as="list"
         options={

@@ -25,7 +25,7 @@ export interface CriticalView {
   readonly trials: TrialsText;
   /** What is wrong, by field, in the order in which it should be put right. */
   readonly errors: {
-    readonly pool: string | null;
+    readonly length: string | null;
     readonly trials: readonly string[];
     readonly race: string | null;
     readonly set: string | null;
@@ -68,7 +68,7 @@ export function viewOf(fields: CriticalFields, follow: Follow): CriticalView {
       : readCountText(fields.tau, 'Time constant', { most: 5000, whole: false });
   const fit = fitOf(trials, pool?.unit ?? 'm');
   const errors = {
-    pool: poolError,
+    length: poolError,
     trials: fit.errors,
     race: race.error,
     set: null,

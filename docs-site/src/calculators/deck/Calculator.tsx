@@ -1,7 +1,8 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
-import { AddressNotice, ErrorSummary, FormActions, type Problem, ResultCard, ShareBar } from '~/ui';
-import { useForm } from '~/ui/use-form';
+import { ErrorSummary, FormActions, Frame, type Problem, ResultCard, ShareBar } from '~/ui';
+import { problemsOf, waitingFor } from '~/ui/problems';
+import { type CalculatorProps, useForm } from '~/ui/use-form';
 import { saltmarsh } from './example';
 import { type DeckFields, shape } from './fields';
 import { addressOf, viewOf } from './model';
@@ -13,18 +14,13 @@ import { withWord } from './tapping';
 import { useClock } from './use-clock';
 import { useKept } from './use-kept';
 
-interface Props {
-  /** What it starts with; the example unless given. */
-  readonly initial?: DeckFields;
-  /** Tells two on one page apart. */
-  readonly id?: string;
-  /** Whether it is alone on its page and may write the address. */
-  readonly ownPage?: boolean;
-}
-
 const longest = 4 * 3600 * 1000; // no set takes four hours: an old address must not time on
 
-export default function Calculator({ initial = saltmarsh, id = 'deck', ownPage = false }: Props) {
+export default function Calculator({
+  initial = saltmarsh,
+  id = 'deck',
+  ownPage = false,
+}: CalculatorProps<DeckFields>) {
   const form = useForm(id, initial, shape, ownPage);
   const clock = useClock();
   const refused = useSignal(0);
@@ -32,9 +28,8 @@ export default function Calculator({ initial = saltmarsh, id = 'deck', ownPage =
   useKept(form.fields, ownPage);
   const fields = form.fields.value;
   const view = useMemo(() => viewOf(fields), [fields]);
-  const problems: readonly Problem[] = Object.entries(view.errors)
-    .filter(([name]) => name !== 'touches')
-    .flatMap(([name, all]) => all.map((message) => ({ id: `${id}-${name}`, message })));
+  const { touches = [], ...errors } = view.errors;
+  const problems = problemsOf(id, errors);
   const timing = fields.phase === 'timing' && view.plan !== null;
 
   useEffect(() => {
@@ -53,17 +48,15 @@ export default function Calculator({ initial = saltmarsh, id = 'deck', ownPage =
   const onWord = (index: number, word: Parameters<typeof withWord>[2]) =>
     form.set('touches', withWord(form.fields.value.touches, index, word));
   const outcome = outcomeOf(fields, view, onWord);
-  const notices = [...form.addressProblems.value, ...(view.errors['touches'] ?? [])];
 
   return (
-    <div class={`calculator not-content${ownPage ? ' own-page' : ''}`} id={id}>
-      <AddressNotice problems={notices} />
+    <Frame form={form} notices={touches}>
       {timing ? (
         <Timing form={form} view={view} clock={clock} fresh={fresh.value} />
       ) : (
         <div class="board">
           <form onSubmit={(event) => event.preventDefault()}>
-            <SetupFields id={id} fields={fields} view={view} onValue={form.set} />
+            <SetupFields form={form} view={view} />
             {refused.value > 0 && problems.length > 0 && (
               <ErrorSummary key={refused.value} problems={problems} />
             )}
@@ -90,7 +83,7 @@ export default function Calculator({ initial = saltmarsh, id = 'deck', ownPage =
           csv={outcome && { name: 'timed-set', rows: csvOf(view) ?? [] }}
         />
       )}
-    </div>
+    </Frame>
   );
 }
 
@@ -110,5 +103,5 @@ const waitFor = (problems: readonly Problem[], misfit: string | null) => ({
   waiting:
     problems.length === 0
       ? `${misfit ?? ''} ${ready}`.trim()
-      : `The set can start once this is put right: ${problems.map(({ message }) => message).join(' ')}`,
+      : waitingFor('The set can start', problems),
 });

@@ -11,9 +11,9 @@ import { queryOf } from '~/ui/address';
 import { readCountText } from '~/ui/count-text';
 import { plausibleTimes } from '~/ui/plausible';
 import { readPool } from '~/ui/pool-text';
+import { readSwimmers, type SwimmersText } from '~/ui/swimmers-text';
 import { readTimeText } from '~/ui/time-text';
 import type { DeckFields } from './fields';
-import { readSwimmers, type SwimmersText } from './swimmers-text';
 import { readTaps, type Tap, touchOf } from './touches-text';
 
 /** Where these fields stand in the calculator on its own page. */

@@ -43,11 +43,11 @@ export const addressOf = (fields: HalvesFields): string =>
 
 export interface HalvesView {
   readonly pool: Pool | null;
-  readonly lengthError: string | null;
   /** How far apart two times are, in the pool's unit. */
   readonly every: number;
   readonly reading: TimesText;
-  readonly timesErrors: readonly string[];
+  /** What is wrong, by field, in the order in which it should be put right. */
+  readonly errors: { readonly length: string | null; readonly times: readonly string[] };
   /** None while something is still wrong. */
   readonly result: HalvesResult | null;
 }
@@ -67,7 +67,7 @@ export interface HalvesResult {
 
 /** From what stands in the fields to all that is shown. */
 export function viewOf(fields: HalvesFields): HalvesView {
-  const { pool, error: lengthError } = readPool(fields);
+  const { pool, error: length } = readPool(fields);
   const every = (pool?.length ?? 25) * Number(fields.every);
   const running = fields.kind === 'running';
   const reading = readTimesText(fields.times.slice(0, longest), {
@@ -77,22 +77,27 @@ export function viewOf(fields: HalvesFields): HalvesView {
   });
   const unread = reading.times.flatMap(({ error }) => error ?? []);
   const times = reading.times.flatMap(({ time }) => time ?? []);
-  const seen = { pool, lengthError, every, reading };
+  const without = (times: readonly string[]): HalvesView => ({
+    pool,
+    every,
+    reading,
+    errors: { length, times },
+    result: null,
+  });
 
   if (times.length === 0 && unread.length === 0) {
-    return { ...seen, timesErrors: ['Enter the times of the swim.'], result: null };
+    return without(['Enter the times of the swim.']);
   }
   if (times.length > most) {
-    const message = `These are ${times.length} times; one swim has ${most} at most.`;
-    return { ...seen, timesErrors: [message], result: null };
+    return without([`These are ${times.length} times; one swim has ${most} at most.`]);
   }
-  if (unread.length > 0 || pool === null) return { ...seen, timesErrors: unread, result: null };
+  if (unread.length > 0 || pool === null) return without(unread);
   try {
     const swim = running ? splitsFromCumulative(every, times) : splitsFromLaps(every, times);
-    return { ...seen, timesErrors: [], result: resultOf(swim, fields, times) };
+    return { ...without([]), result: resultOf(swim, fields, times) };
   } catch (error) {
     if (!isPacingError(error)) throw error;
-    return { ...seen, timesErrors: [error.message], result: null };
+    return without([error.message]);
   }
 }
 

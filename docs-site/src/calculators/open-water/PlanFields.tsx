@@ -1,38 +1,32 @@
 import { ChoiceField, CountField, TimeField } from '~/ui';
 import { plausibleTimes } from '~/ui/plausible';
+import type { Form } from '~/ui/use-form';
 import { mostLegs, type WaterFields } from './fields';
 import { LegFields } from './LegFields';
 import { byWindow, goalWindow } from './plan';
 
 interface Props {
-  readonly fields: WaterFields;
+  readonly form: Form<WaterFields>;
   readonly errors: Readonly<Record<string, string>>;
-  /** A field’s id, name, text and what to do with a new one. */
-  readonly named: (name: string) => {
-    readonly id: string;
-    readonly name: string;
-    readonly value: string;
-    readonly onValue: (text: string) => void;
-  };
-  readonly onValue: (name: string, text: string) => void;
 }
 
 /** The course, and what the plan starts from. */
-export function PlanFields({ fields, errors, named, onValue }: Props) {
+export function PlanFields({ form, errors }: Props) {
+  const fields = form.fields.value;
   const legs = Number(fields.legs);
-  const field = (name: string) => ({ ...named(name), error: errors[name] ?? null });
+  const field = (name: string) => ({ ...form.field(name), error: errors[name] ?? null });
   return (
     <>
       <p class="hint">From buoy to buoy. Water across the leg, from either side, may stay empty.</p>
       {Array.from({ length: legs }, (_, i) => (
-        <LegFields key={i} n={i + 1} fields={fields} field={field} named={named} />
+        <LegFields key={i} n={i + 1} form={form} errors={errors} />
       ))}
       <div class="actions">
         {legs < mostLegs && (
           <button
             type="button"
             class="button quiet"
-            onClick={() => onValue('legs', String(legs + 1))}
+            onClick={() => form.set('legs', String(legs + 1))}
           >
             Add a leg
           </button>
@@ -41,14 +35,14 @@ export function PlanFields({ fields, errors, named, onValue }: Props) {
           <button
             type="button"
             class="button quiet"
-            onClick={() => onValue('legs', String(legs - 1))}
+            onClick={() => form.set('legs', String(legs - 1))}
           >
             Take leg {legs} away
           </button>
         )}
       </div>
       <CountField {...field('laps')} label="Laps of this course" />
-      <ChoiceField {...named('start')} label="Start from" options={starts} />
+      <ChoiceField {...form.field('start')} label="Start from" options={starts} />
       {fields.start === 'pace' && (
         <TimeField
           {...field('pace')}
@@ -62,7 +56,7 @@ export function PlanFields({ fields, errors, named, onValue }: Props) {
       {fields.start === 'goal' && (
         <TimeField {...field('goal')} label="Finish wanted" within={goalWindow(courseOf(fields))} />
       )}
-      <ChoiceField {...named('split')} label="Second half" options={splits} />
+      <ChoiceField {...form.field('split')} label="Second half" options={splits} />
       {fields.split === 'faster' && (
         <TimeField
           {...field('by')}
@@ -71,7 +65,7 @@ export function PlanFields({ fields, errors, named, onValue }: Props) {
           within={byWindow}
         />
       )}
-      <ChoiceField {...named('effect')} label="Also show" as="list" options={effects} />
+      <ChoiceField {...form.field('effect')} label="Also show" as="list" options={effects} />
     </>
   );
 }

@@ -1,44 +1,27 @@
 import { ChoiceField, TimeField } from '~/ui';
+import type { Form } from '~/ui/use-form';
 import { creditLabel, edgeTimes, gapLabel, liftLabel, type PlanFields, smallTimes } from './fields';
 import type { PlanView } from './model';
 import { SwimField } from './SwimField';
 
 interface Props {
-  readonly id: string;
-  readonly fields: PlanFields;
+  readonly form: Form<PlanFields>;
   readonly view: PlanView;
-  readonly onValue: (name: string, text: string) => void;
 }
 
 /** How the race is to be swum, and what each way of saying so needs. */
-export function ShapeFields({ id, fields, view, onValue }: Props) {
+export function ShapeFields({ form, view }: Props) {
+  const fields = form.fields.value;
   const { errors, goal, own, pool } = view;
   return (
     <>
-      <ChoiceField
-        id={`${id}-shape`}
-        name="shape"
-        label="Shape of the race"
-        options={shapes}
-        value={fields.shape}
-        onValue={(text) => onValue('shape', text)}
-      />
+      <ChoiceField {...form.field('shape')} label="Shape of the race" options={shapes} />
       {fields.shape === 'halves' && (
         <div class="row">
-          <ChoiceField
-            id={`${id}-way`}
-            name="way"
-            label="Second half"
-            options={ways}
-            value={fields.way}
-            onValue={(text) => onValue('way', text)}
-          />
+          <ChoiceField {...form.field('way')} label="Second half" options={ways} />
           <TimeField
-            id={`${id}-gap`}
-            name="gap"
-            label={gapLabel(fields.way)}
-            value={fields.gap}
-            onValue={(text) => onValue('gap', text)}
+            {...form.field('gap')}
+            label={gapLabel}
             within={smallTimes(goal)}
             error={errors.gap}
           />
@@ -46,15 +29,13 @@ export function ShapeFields({ id, fields, view, onValue }: Props) {
       )}
       {fields.shape === 'own' && (
         <SwimField
-          id={id}
+          form={form}
           name="own"
           label="Times of the earlier swim"
           hint="Its laps are scaled to the goal, dive and finish with them."
-          fields={{ times: fields.own, every: fields.ownEvery, kind: fields.ownKind }}
           text={own}
           pool={pool}
           needed
-          onValue={onValue}
         />
       )}
       {(fields.shape === 'even' || fields.shape === 'halves') && (
@@ -63,22 +44,16 @@ export function ShapeFields({ id, fields, view, onValue }: Props) {
           <p class="hint">Nothing is taken off unless you say so.</p>
           <div class="row pair">
             <TimeField
-              id={`${id}-credit`}
-              name="credit"
+              {...form.field('credit')}
               label={creditLabel}
               optional
-              value={fields.credit}
-              onValue={(text) => onValue('credit', text)}
               within={edgeTimes}
               error={errors.credit}
             />
             <TimeField
-              id={`${id}-lift`}
-              name="lift"
+              {...form.field('lift')}
               label={liftLabel}
               optional
-              value={fields.lift}
-              onValue={(text) => onValue('lift', text)}
               within={edgeTimes}
               error={errors.lift}
             />
@@ -97,6 +72,6 @@ const shapes = [
   { value: 'own', label: 'As an earlier swim' },
 ];
 const ways = [
-  { value: 'faster', label: 'faster' },
-  { value: 'slower', label: 'slower' },
+  { value: 'faster', label: 'Faster' },
+  { value: 'slower', label: 'Slower' },
 ];

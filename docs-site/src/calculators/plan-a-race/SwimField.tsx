@@ -1,34 +1,25 @@
 import type { Pool } from 'backhalf';
 import { ChoiceField, TimesField } from '~/ui';
+import type { AnyForm } from '~/ui/use-form';
 import { distanceText } from '~/ui/wording';
-import type { SwimFields, SwimText } from './swim-text';
+import type { SwimText } from './swim-text';
 
 interface Props {
-  readonly id: string;
+  readonly form: AnyForm;
   /** Heads the fields' names in the address: `swum`, `swumEvery`, `swumKind`. */
   readonly name: string;
   readonly label: string;
   readonly hint: string;
-  readonly fields: SwimFields;
   readonly text: SwimText;
   readonly pool: Pool | null;
   /** Whether the plan needs it; else how its times stand is asked once there are some. */
   readonly needed?: boolean;
-  readonly onValue: (name: string, text: string) => void;
 }
 
 /** The times of one swim, how far apart they are, and how they count. */
-export function SwimField({
-  id,
-  name,
-  label,
-  hint,
-  fields,
-  text,
-  pool,
-  needed = false,
-  onValue,
-}: Props) {
+export function SwimField({ form, name, label, hint, text, pool, needed = false }: Props) {
+  const times = form.field(name);
+  const kind = form.field(`${name}Kind`);
   const apart = ['1', '2', '4'].map((value) => {
     const lengths = value === '1' ? '1 length' : `${value} lengths`;
     const distance = pool && `${distanceText(pool.length * Number(value))} ${pool.unit}`;
@@ -37,35 +28,22 @@ export function SwimField({
   return (
     <>
       <TimesField
-        id={`${id}-${name}`}
-        name={name}
+        {...times}
         label={label}
         hint={hint}
-        what={fields.kind === 'running' ? 'time' : 'lap'}
-        value={fields.times}
-        onValue={(value) => onValue(name, value)}
+        what={kind.value === 'running' ? 'time' : 'lap'}
         reading={text.reading}
         errors={text.errors}
       />
-      {(needed || fields.times.trim() !== '') && (
+      {(needed || times.value.trim() !== '') && (
         <>
           <ChoiceField
-            id={`${id}-${name}-every`}
-            name={`${name}Every`}
+            {...form.field(`${name}Every`)}
             label="One time for every"
             as="list"
             options={apart}
-            value={fields.every}
-            onValue={(value) => onValue(`${name}Every`, value)}
           />
-          <ChoiceField
-            id={`${id}-${name}-kind`}
-            name={`${name}Kind`}
-            label="The times are"
-            options={kinds}
-            value={fields.kind}
-            onValue={(value) => onValue(`${name}Kind`, value)}
-          />
+          <ChoiceField {...kind} label="The times are" options={kinds} />
         </>
       )}
     </>

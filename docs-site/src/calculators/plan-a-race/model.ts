@@ -35,7 +35,7 @@ export const rowsToAColumn = 22;
 const columns = 3;
 
 type Errors = Readonly<
-  Record<'pool' | 'distance' | 'goal' | 'gap' | 'credit' | 'lift', string | null>
+  Record<'length' | 'distance' | 'goal' | 'gap' | 'credit' | 'lift', string | null>
 >;
 
 export interface PlanView {
@@ -76,7 +76,7 @@ export function viewOf(fields: PlanFields): PlanView {
   const distance = lengths.error === null ? count : null;
   const goal = readTimeText(fields.goal, 'Goal time', plausibleTimes(count ?? 100));
   const drawn = fields.shape === 'even' || fields.shape === 'halves';
-  const gap = readTimeText(fields.gap, gapLabel(fields.way), smallTimes(goal.time));
+  const gap = readTimeText(fields.gap, gapLabel, smallTimes(goal.time));
   const credit = readOptional(fields.credit, creditLabel);
   const lift = readOptional(fields.lift, liftLabel);
   const own = readSwim({ times: fields.own, every: fields.ownEvery, kind: fields.ownKind }, pool);
@@ -94,7 +94,7 @@ export function viewOf(fields: PlanFields): PlanView {
     own: missing ? { ...own, errors: ['Enter the times of the earlier swim.'] } : own,
     swum,
     errors: {
-      pool: poolError,
+      length: poolError,
       distance: distanceError ?? lengths.error,
       goal: goal.error,
       gap: fields.shape === 'halves' ? gap.error : null,

@@ -40,12 +40,15 @@ export const addressOf = (fields: SetFields): string =>
 
 export interface SetView {
   readonly pool: Pool | null;
-  readonly poolError: string | null;
-  readonly distanceError: string | null;
   readonly reps: RepsText;
-  readonly repsErrors: readonly string[];
-  readonly restError: string | null;
-  readonly raceError: string | null;
+  /** What is wrong, by field, in the order in which it should be put right. */
+  readonly errors: {
+    readonly length: string | null;
+    readonly distance: string | null;
+    readonly race: string | null;
+    readonly reps: readonly string[];
+    readonly rest: string | null;
+  };
   /** None while something is still wrong. */
   readonly result: SetResult | null;
 }
@@ -68,29 +71,30 @@ export function viewOf(fields: SetFields): SetView {
     least: 10,
     most: 5000,
   });
-  const { count: raceDistance, error: raceError } = readCountText(fields.race, 'Race distance', {
-    least: 50,
-    most: 25_000,
-  });
+  const race = readCountText(fields.race, 'Race distance', { least: 50, most: 25_000 });
   const reps = readReps(fields.reps, {
     distance: distance ?? 100,
     running: fields.kind === 'running',
   });
   const rest = readRest(fields, distance ?? 100, reps.reps);
   const none = reps.reps.length === 0 && reps.errors.length === 0;
-  const repsErrors = none ? ['Enter the reps, one a line: first half, second half.'] : reps.errors;
-  const seen = { pool, poolError, distanceError, reps, restError: rest.error, raceError };
+  const errors = {
+    length: poolError,
+    distance: distanceError,
+    race: race.error,
+    reps: none ? ['Enter the reps, one a line: first half, second half.'] : reps.errors,
+    rest: rest.error,
+  };
+  const seen = { pool, reps, errors, result: null };
 
-  const ready = repsErrors.length === 0 && rest.error === null;
-  if (!ready || pool === null || distance === null || raceDistance === null) {
-    return { ...seen, repsErrors, result: null };
-  }
+  const ready = errors.reps.length === 0 && rest.error === null;
+  if (!ready || pool === null || distance === null || race.count === null) return seen;
   try {
     const set: SwumSet = { pool, repDistance: distance, reps: reps.reps, ...rest.given };
-    return { ...seen, repsErrors, result: resultOf(set, raceDistance) };
+    return { ...seen, result: resultOf(set, race.count) };
   } catch (error) {
     if (!isPacingError(error)) throw error;
-    return { ...seen, repsErrors: [error.message], result: null };
+    return { ...seen, errors: { ...errors, reps: [error.message] } };
   }
 }
 

@@ -1,22 +1,19 @@
 import { CountField, TimeField, TimesField } from '~/ui';
 import { plausibleTimes } from '~/ui/plausible';
+import type { Form } from '~/ui/use-form';
 import type { SendOffFields } from './fields';
 import { restWindow, type SendOffView, staggerWindow } from './model';
 
 interface Props {
-  readonly id: string;
-  readonly fields: SendOffFields;
+  readonly form: Form<SendOffFields>;
   readonly view: SendOffView;
-  readonly onValue: (name: string, text: string) => void;
 }
 
 /** The lane or the squad, and the set it is to swim. */
-export function Parts({ id, fields, view, onValue }: Props) {
+export function Parts({ form, view }: Props) {
+  const fields = form.fields.value;
   const named = (name: string) => ({
-    id: `${id}-${name}`,
-    name,
-    value: fields[name] ?? '',
-    onValue: (text: string) => onValue(name, text),
+    ...form.field(name),
     error: view.errors[name]?.[0] ?? null,
   });
   const window = plausibleTimes(Number(fields.distance) || 100);

@@ -1,8 +1,8 @@
 import { type Hundredths, hundredths, isPacingError } from 'backhalf';
-import { readSwimmers, type SwimmersText } from '~/calculators/deck/swimmers-text';
 import { queryOf } from '~/ui/address';
 import { readCountText } from '~/ui/count-text';
 import { plausibleTimes } from '~/ui/plausible';
+import { readSwimmers, type SwimmersText } from '~/ui/swimmers-text';
 import { readTimeText } from '~/ui/time-text';
 import type { SendOffFields } from './fields';
 import { type LaneResult, laneResult } from './lane';

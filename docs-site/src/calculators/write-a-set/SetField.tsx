@@ -4,6 +4,7 @@ import type { Slip } from './slip';
 
 interface Props {
   readonly id: string;
+  readonly name: string;
   readonly value: string;
   readonly onValue: (text: string) => void;
   readonly error: string | null;
@@ -13,7 +14,7 @@ interface Props {
 const hint = 'As on a handout: 10 x 100 on 1:30, 8 x 50 r 15, 3 x (4 x 100 on 1:30 + 200 easy).';
 
 /** The set, and a mark below the character that could not be read. */
-export function SetField({ id, value, onValue, error, slip }: Props) {
+export function SetField({ id, name, value, onValue, error, slip }: Props) {
   const message = error !== null && slip !== null ? `${slip.place}: ${error}` : error;
   const late = useLateError(message, value);
   return (
@@ -23,7 +24,7 @@ export function SetField({ id, value, onValue, error, slip }: Props) {
           {...plainText}
           {...described(id, { hint, error: late.shown })}
           id={id}
-          name="set"
+          name={name}
           class="times notation"
           rows={8}
           value={value}

@@ -1,13 +1,7 @@
 import type { DeckSwimmer } from 'backhalf';
-import { plausibleTimes } from '~/ui/plausible';
-import { readTimeText } from '~/ui/time-text';
-import {
-  type ListedTime,
-  splitAtCommas,
-  type TimesText,
-  type Token,
-  tokensOf,
-} from '~/ui/times-text';
+import { plausibleTimes } from './plausible';
+import { readTimeText } from './time-text';
+import { type ListedTime, splitAtCommas, type TimesText, type Token, tokensOf } from './times-text';
 
 export interface SwimmersText {
   readonly swimmers: readonly DeckSwimmer[];
@@ -24,14 +18,15 @@ export interface SwimmersText {
 export function readSwimmers(text: string, distance: number): SwimmersText {
   const window = plausibleTimes(distance);
   const all = tokensOf(text).map((line) => line.flatMap((word) => splitAtCommas(word, window)));
-  const headed = all.length > 1 && all[0]?.every(({ text: word }) => !/\d/.test(word));
+  const headed = all.length > 1 && isHeading(all[0] ?? []);
   const lines = headed ? all.slice(1) : all;
   const times: ListedTime[] = [];
   const swimmers: DeckSwimmer[] = [];
   const errors: string[] = [];
   lines.forEach((line, i) => {
     const { name, pace, lane } = partsOf(line, i + 1);
-    const who = name || `Line ${i + 1}`;
+    const place = `Line ${lineOf(text, line[0])}`;
+    const who = name || place;
     if (pace === undefined) {
       errors.push(`${who} has no expected time; write it behind the name, like 1:05.`);
       return;
@@ -39,7 +34,7 @@ export function readSwimmers(text: string, distance: number): SwimmersText {
     const read = readTimeText(pace.text, who, window);
     times.push({ ...read, error: read.error && `${who}: ${read.error}`, at: pace.at });
     if (read.error !== null) errors.push(`${who}: ${read.error}`);
-    if (name === '') errors.push(`Line ${i + 1} has no name; write one before the time.`);
+    if (name === '') errors.push(`${place} has no name; write one before the time.`);
     if (read.time !== null && name !== '') {
       swimmers.push({ name, pace: read.time, ...(lane !== undefined && { lane }) });
     }
@@ -48,6 +43,17 @@ export function readSwimmers(text: string, distance: number): SwimmersText {
   const leftOut = headed ? ['The first row was read as headings.'] : [];
   return { swimmers, paces: { times, leftOut }, errors };
 }
+
+/** A row of words, one of them of the kind that heads a column: a name alone is a swimmer without a time. */
+const isHeading = (line: readonly Token[]): boolean =>
+  line.every(({ text }) => !/\d/.test(text)) &&
+  line.some(({ text }) =>
+    /^(names?|swimmers?|athletes?|paces?|times?|expected|lanes?)\b/i.test(text),
+  );
+
+/** The line of the text that a word stands in, counted as a person sees them. */
+const lineOf = (text: string, word: Token | undefined): number =>
+  text.slice(0, word?.at ?? 0).split(/\r\n|\r|\n/).length;
 
 /** Name, time and lane of a line: the time is the last word with digits, but for a lane behind it. */
 function partsOf(line: readonly Token[], n: number) {
