@@ -53,7 +53,7 @@ export const addressOf = (fields: PlanFields): string =>
 
 export const creditLabel = 'Dive: first length faster by';
 export const liftLabel = 'Finish: last length faster by';
-export const gapLabel = (way: string): string => `Second half ${way} by`;
+export const gapLabel = 'Difference of the halves';
 
 /** What a dive or a finish can be worth; readings beyond are not offered. */
 export const edgeTimes = { from: hundredths(0), to: hundredths(1000) };
