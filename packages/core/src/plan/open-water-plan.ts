@@ -11,8 +11,8 @@ export interface OpenWaterOptions {
   /** The finish time wanted, in hundredths of a second. */
   readonly goal?: Hundredths;
   /**
-   * By how much the second half is to differ from the first, beyond what an even effort gives, in
-   * hundredths of a second; below zero is a negative split. Even effort unless given.
+   * By how much the second half is to differ from the first beyond what an even effort gives (in a race plan it is
+   * the whole difference), in hundredths of a second; below zero is a negative split. Even effort unless given.
    */
   readonly secondHalf?: Hundredths;
 }

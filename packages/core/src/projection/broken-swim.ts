@@ -43,6 +43,8 @@ export interface BrokenSwimReading {
  * formatTime(swum); // => '4:00.00'
  * formatTime(backHalf.time); // => '4:08.00'
  * restAware && formatTime(restAware.time); // => '4:10.10'
+ * @see Olbrecht et al. 1985, Int. J. Sports Med. 6(2), and Beidaris and Platanou 2025, Sci. J. Sport Perform.,
+ *   for what rest is worth.
  */
 export function projectBrokenSwim(
   set: SwumSet,

@@ -53,7 +53,9 @@ const MOST = 100;
 
 /**
  * Lays estimates of one race side by side: ordered, each two compared, and the goal placed against
- * each. Nothing is averaged: methods that disagree take different things for granted.
+ * each, before a goal is set by one of them. Nothing is averaged: methods that disagree take different things for
+ * granted. Estimates come from {@link projectFromSet}, {@link projectBrokenSwim}, {@link timeFromCriticalSpeed},
+ * {@link timeFromPowerLaw} and {@link impliedTime}.
  *
  * @param estimates - One to a hundred estimates of the same race; times in hundredths of a second.
  * @param goal - The goal time, in hundredths of a second, if there is one.

@@ -9,8 +9,8 @@ import { metresOf, type Trial } from './trial.js';
 import { trialEstimate } from './trial-estimate.js';
 
 /**
- * The time critical speed gives for a distance of 2 to 30 minutes: (distance − reserve) / speed. The model is
- * contested; see {@link fitCriticalSpeed}, and lay {@link timeFromPowerLaw} beside it.
+ * The time critical speed gives for a distance, for swims of 2 to 30 minutes: (distance − reserve) / speed. The
+ * model is contested; see {@link fitCriticalSpeed}, and lay {@link timeFromPowerLaw} beside it.
  *
  * With three or more trials the range is the exact 95 % prediction interval of one more swim on the
  * line. With two it comes from the track record where that has the same distances; else there is none.
@@ -19,7 +19,8 @@ import { trialEstimate } from './trial-estimate.js';
  * @param distance - The distance to swim, in metres.
  * @returns The estimate, in hundredths of a second.
  * @throws {@link PacingError} `out-of-range` for a distance not from 1 to a million or within the
- *   reserve; `not-a-time` where it takes less than a hundredth; `too-large`; and the codes of {@link fitCriticalSpeed}.
+ *   reserve; `not-a-time` where it takes less than a hundredth; `too-large`; and the codes of
+ *   {@link fitCriticalSpeed}.
  * @example
  * const trials = [
  *   { distance: 200, time: parseTime('2:20.00') },

@@ -47,6 +47,7 @@ export interface SetProjection extends Estimate {
  * formatTime(race.time); // => '16:45.00'
  * formatTime(race.wholeReps); // => '16:15.00'
  * formatTime(race.optimism, { signed: true }); // => '+30.00'
+ * @see Stewart and Hopkins 2000, Med. Sci. Sports Exerc. 32(5), for how much a swimmer's races vary.
  */
 export function projectFromSet(set: SwumSet, race: Race): SetProjection {
   const swum = setOf(set);

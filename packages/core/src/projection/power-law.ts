@@ -79,6 +79,7 @@ export function fitPowerLaw(results: readonly Trial[]): PowerLaw {
 /**
  * A power law through one race, with an exponent of your choice. There is no default: published
  * exponents differ, and none was found for swimmers by sex and level. {@link REFERENCE_EXPONENTS} lists some.
+ * It is contested that one exponent holds for all distances; with two races or more, see {@link fitPowerLaw}.
  *
  * @param race - The race: its distance in metres, its time in hundredths of a second.
  * @param exponent - The exponent, a ratio from 1 to 2.

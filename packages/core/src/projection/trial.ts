@@ -5,7 +5,7 @@ import { type Hundredths, timeOf } from '../time/hundredths.js';
 
 /** One swim over a distance, as fast as it could be swum: a race, or a trial in practice. */
 export interface Trial {
-  /** The distance in metres, from 1 to a million; a race in yards comes from `convertDistance`. */
+  /** The distance in metres, from 1 to a million; one in yards goes through {@link convertDistance} first. */
   readonly distance: number;
   /** The time, in hundredths of a second. */
   readonly time: Hundredths;

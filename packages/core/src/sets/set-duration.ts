@@ -47,7 +47,8 @@ export function setDuration(
 }
 
 /**
- * How long a practice takes: its sets as booked, with a pause between each two. Does it fit into the hour?
+ * How long a practice takes, to see whether it fits into the hour: its sets as booked, with a pause between each
+ * two.
  *
  * @param sets - The sets in order, as for {@link setDuration}.
  * @param pause - Time between two sets, in hundredths of a second; none unless given.

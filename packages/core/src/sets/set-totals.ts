@@ -40,7 +40,8 @@ export interface SetTotals {
 }
 
 /**
- * What a set adds up to: distance, swim time, rest, duration, and the clock of its departures.
+ * What a planned set adds up to: distance, swim time, rest, duration, and the clock of its departures. The set is
+ * read by {@link parseSet}.
  *
  * Nothing is guessed. A swim takes the time of its target, or of the pace given for it; between reps
  * without send-off and rest the rest is unknown. What hangs on something unknown is null, and a

@@ -28,7 +28,7 @@ const MOST = 20;
  * and even laps may differ. It needs laps to compare: of two, only a gross slip shows. A change of stroke
  * can look like a slip, and in a medley of four laps the third often does. What is found is likely,
  * never certain: show it and ask. How far off a lap must be is a choice of ours, not a published value;
- * in 1,301 published races it points at one, where a touch was ten seconds late. A whole set is told better
+ * in 1,301 published swims it points at one, where a touch was ten seconds late. A whole set is told better
  * by {@link findSetSlips}, which has other reps to compare with.
  *
  * @param splits - The swim; distances in the pool's unit, times in hundredths of a second.

@@ -3,12 +3,12 @@ import { PacingError } from '../errors.js';
 import { type Hundredths, hundredths, timeOf } from './hundredths.js';
 
 /**
- * The official time from one, two or three stopwatches on one swimmer.
+ * The official time from one, two or three stopwatches on one swimmer, where a swim is timed by hand.
  *
  * Three watches: the time two of them agree on, else the middle one; either way the middle of the
  * three. Two: their mean, its third decimal dropped, since timing rules never use one (the rule does
  * not say how the mean is rounded). One: taken as it stands, which is common practice; the rule is
- * silent on it. For a hand-timed meet, or two assistants on one swimmer.
+ * silent on it.
  *
  * @param watches - One to three watch times, in hundredths of a second, in any order.
  * @returns The official time in hundredths of a second.
