@@ -107,3 +107,17 @@ describe.each(jobs)('%s', (job) => {
     await page.context().close();
   });
 });
+
+test('reps go in one after another by a keypad and its own key', async () => {
+  const { page } = await open('read-a-set');
+  await page.getByRole('button', { name: 'Clear the reps' }).click();
+  await page.locator('[name=next-first]').focus();
+  for (const half of ['34.2', '36.9', '34.5', '37.0', '34.1', '36.8']) {
+    await page.keyboard.type(half);
+    await page.keyboard.press('Enter');
+  }
+  expect(await page.locator('[name=reps]').inputValue()).toBe('34.2 36.9\n34.5 37.0\n34.1 36.8');
+  // Twice the mean second half: (36.9 + 37.0 + 36.8) / 3 × 2.
+  expect(await page.locator('.headline .figure').first().textContent()).toContain('1:13.80');
+  await page.context().close();
+});
