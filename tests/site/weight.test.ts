@@ -1,6 +1,6 @@
 import { gzipSync } from 'node:zlib';
 import { expect, inject, test } from 'vitest';
-import { useBrowser, visitor } from './browser.js';
+import { useBrowser } from './browser.js';
 import { builtPages } from './site-map.js';
 
 const browser = useBrowser();
@@ -11,13 +11,15 @@ const reading = pages.filter((path) => !island.test(path) && path !== '/library/
 
 /** All the script a page brings, compressed one by one: inline ones and those it loads. */
 async function scriptOf(path: string): Promise<number> {
-  const context = await visitor(browser());
+  // Without the worker, which is no part of a page and would fetch the whole site meanwhile.
+  const context = await browser().newContext({ serviceWorkers: 'block' });
   const page = await context.newPage();
   const bodies: Promise<Buffer>[] = [];
   page.on('response', (response) => {
     if (response.request().resourceType() === 'script') bodies.push(response.body());
   });
   await page.goto(inject('site') + path, { waitUntil: 'networkidle' });
+  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
   const inline = await page.evaluate(() =>
     [...document.querySelectorAll('script:not([src])')].map(({ textContent }) => textContent ?? ''),
   );

@@ -1,15 +1,13 @@
+import type { Bound } from './use-form';
+
 interface Option {
   readonly value: string;
   readonly label: string;
 }
 
-interface Props {
-  readonly id: string;
-  readonly name: string;
+interface Props extends Bound {
   readonly label: string;
   readonly options: readonly Option[];
-  readonly value: string;
-  readonly onValue: (value: string) => void;
   /** A list that opens, for more options than fit side by side. */
   readonly as?: 'radio' | 'list';
 }

@@ -1,14 +1,11 @@
 import { described, FieldFrame, plainText } from './FieldFrame';
 import { useLateError } from './use-late-error';
+import type { Bound } from './use-form';
 
-interface Props {
-  readonly id: string;
-  readonly name: string;
+interface Props extends Bound {
   /** Says the unit too: “Length of the pool, metres”. */
   readonly label: string;
   readonly hint?: string;
-  readonly value: string;
-  readonly onValue: (text: string) => void;
   readonly error?: string | null;
   /** Whether a part of one will do, so that the keypad needs a point. */
   readonly parts?: boolean;

@@ -2,15 +2,11 @@ import { formatTime, type TimeWindow } from 'backhalf';
 import { described, FieldFrame, plainText } from './FieldFrame';
 import { readTimeText, withChoice } from './time-text';
 import { useLateError } from './use-late-error';
+import type { Bound } from './use-form';
 
-interface Props {
-  readonly id: string;
-  readonly name: string;
+interface Props extends Bound {
   readonly label: string;
   readonly hint?: string;
-  /** The field's text, as {@link readTimeText} reads it. */
-  readonly value: string;
-  readonly onValue: (text: string) => void;
   /** Times that make sense here: readings outside are not offered where one lies inside. */
   readonly within?: TimeWindow | undefined;
   /** What the calculator finds wrong with a time that reads. */

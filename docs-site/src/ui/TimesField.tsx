@@ -2,14 +2,11 @@ import { formatTime } from 'backhalf';
 import { described, FieldFrame, plainText } from './FieldFrame';
 import { chooseTime, saidTimes, type TimesText } from './times-text';
 import { useLateError } from './use-late-error';
+import type { Bound } from './use-form';
 
-interface Props {
-  readonly id: string;
-  readonly name: string;
+interface Props extends Bound {
   readonly label: string;
   readonly hint?: string;
-  readonly value: string;
-  readonly onValue: (text: string) => void;
   /** The text as `readTimesText` reads it. */
   readonly reading: TimesText;
   /** What one time is called: `lap`. */

@@ -12,6 +12,13 @@ export interface CalculatorProps<F extends Fields> {
   readonly ownPage?: boolean;
 }
 
+/** What a calculator is where it is not told otherwise. */
+interface Usual<F extends Fields> {
+  readonly initial: F;
+  readonly id: string;
+  readonly shape: Shape<F>;
+}
+
 /** What ties an input to one of the form's texts. */
 export interface Bound {
   readonly id: string;
@@ -38,7 +45,7 @@ export interface Form<F extends Fields> {
 }
 
 /** A form of whatever fields, for a piece that shows some of them. */
-export type AnyForm = Pick<Form<Fields>, 'id' | 'field' | 'set'>;
+export type AnyForm = Pick<Form<Fields>, 'id' | 'field'>;
 
 /**
  * A calculator's fields. It wakes with what the server drew, then takes what the address holds or
@@ -46,11 +53,10 @@ export type AnyForm = Pick<Form<Fields>, 'id' | 'field' | 'set'>;
  * address: two examples on one page would fight over it.
  */
 export function useForm<F extends Fields>(
-  id: string,
-  initial: F,
-  shape: Shape<F>,
-  ownPage: boolean,
+  props: CalculatorProps<F>,
+  usual: Usual<F>,
 ): Form<F> {
+  const { initial, id, shape, ownPage = false } = { ...usual, ...props };
   const fields = useSignal(initial);
   const addressProblems = useSignal<readonly string[]>([]);
   const typed = useRef<Partial<F> | null>(null);

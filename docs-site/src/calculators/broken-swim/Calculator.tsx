@@ -7,12 +7,8 @@ import { notesOf } from './methods';
 import { addressOf, type BrokenFields, type BrokenResult, shape, viewOf } from './model';
 import { methodRows, Result } from './Result';
 
-export default function Calculator({
-  initial = brokenFour,
-  id = 'broken',
-  ownPage = false,
-}: CalculatorProps<BrokenFields>) {
-  const form = useForm(id, initial, shape, ownPage);
+export default function Calculator(props: CalculatorProps<BrokenFields>) {
+  const form = useForm(props, { id: 'broken', initial: brokenFour, shape });
   const fields = form.fields.value;
   const view = viewOf(fields);
   const { errors, result } = view;

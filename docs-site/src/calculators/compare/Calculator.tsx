@@ -19,12 +19,8 @@ import { meetingOf, Pairs, whyOf } from './Pairs';
 import { estimateRows, goalRows, Result } from './Result';
 import { SetFields } from './SetFields';
 
-export default function Calculator({
-  initial = junAutumn,
-  id = 'compare',
-  ownPage = false,
-}: CalculatorProps<CompareFields>) {
-  const form = useForm(id, initial, shape, ownPage);
+export default function Calculator(props: CalculatorProps<CompareFields>) {
+  const form = useForm(props, { id: 'compare', initial: junAutumn, shape });
   const fields = form.fields.value;
   const view = viewOf(fields);
   const { errors, result } = view;

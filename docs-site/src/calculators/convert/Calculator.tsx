@@ -8,12 +8,8 @@ import { addressOf, viewOf } from './model';
 import { GainField, PaceFields, SendOffFields, StretchFields, SwimFields } from './Parts';
 import { Result } from './Result';
 
-export default function Calculator({
-  initial = ivo,
-  id = 'convert',
-  ownPage = false,
-}: CalculatorProps<ConvertFields>) {
-  const form = useForm(id, initial, shape, ownPage);
+export default function Calculator(props: CalculatorProps<ConvertFields>) {
+  const form = useForm(props, { id: 'convert', initial: ivo, shape });
   const fields = form.fields.value;
   const view = viewOf(fields);
   const { problems, answer } = view;

@@ -11,12 +11,8 @@ import { raceRows, trialRows, verdictRows } from './rows';
 import { SetField } from './SetField';
 import { useThroughSet } from './use-through-set';
 
-export default function Calculator({
-  initial = oonaTrials,
-  id = 'critical',
-  ownPage = false,
-}: CalculatorProps<CriticalFields>) {
-  const form = useForm(id, initial, shape, ownPage);
+export default function Calculator(props: CalculatorProps<CriticalFields>) {
+  const form = useForm(props, { id: 'critical', initial: oonaTrials, shape });
   const fields = form.fields.value;
   const view = viewOf(fields, useThroughSet(hasSet(fields)));
   const { errors, result } = view;

@@ -1,13 +1,10 @@
 import { described, FieldFrame, plainText } from '~/ui/FieldFrame';
+import type { Bound } from '~/ui/use-form';
 import { useLateError } from '~/ui/use-late-error';
 
-interface Props {
-  readonly id: string;
-  readonly name: string;
+interface Props extends Bound {
   readonly label: string;
   readonly hint: string;
-  readonly value: string;
-  readonly onValue: (text: string) => void;
   readonly error: string | null;
 }
 

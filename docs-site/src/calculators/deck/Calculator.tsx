@@ -16,20 +16,16 @@ import { useKept } from './use-kept';
 
 const longest = 4 * 3600 * 1000; // no set takes four hours: an old address must not time on
 
-export default function Calculator({
-  initial = saltmarsh,
-  id = 'deck',
-  ownPage = false,
-}: CalculatorProps<DeckFields>) {
-  const form = useForm(id, initial, shape, ownPage);
+export default function Calculator(props: CalculatorProps<DeckFields>) {
+  const form = useForm(props, { id: 'deck', initial: saltmarsh, shape });
   const clock = useClock();
   const refused = useSignal(0);
   const fresh = useSignal(false);
-  useKept(form.fields, ownPage);
+  useKept(form.fields, form.ownPage);
   const fields = form.fields.value;
   const view = useMemo(() => viewOf(fields), [fields]);
   const { touches = [], ...errors } = view.errors;
-  const problems = problemsOf(id, errors);
+  const problems = problemsOf(form.id, errors);
   const timing = fields.phase === 'timing' && view.plan !== null;
 
   useEffect(() => {

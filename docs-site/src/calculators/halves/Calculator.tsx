@@ -1,18 +1,14 @@
-import { formatTime, type Pool, type Splits } from 'backhalf';
+import { formatTime, type Splits } from 'backhalf';
 import { Board, ChoiceField, PoolField, splitRows, TimesField } from '~/ui';
 import { linesOf } from '~/ui/csv';
+import { lengthsOption } from '~/ui/lengths-text';
 import { type CalculatorProps, useForm } from '~/ui/use-form';
-import { distanceText } from '~/ui/wording';
 import { heat } from './example';
 import { addressOf, type HalvesFields, type HalvesView, shape, timesText, viewOf } from './model';
 import { Result } from './Result';
 
-export default function Calculator({
-  initial = heat,
-  id = 'halves',
-  ownPage = false,
-}: CalculatorProps<HalvesFields>) {
-  const form = useForm(id, initial, shape, ownPage);
+export default function Calculator(props: CalculatorProps<HalvesFields>) {
+  const form = useForm(props, { id: 'halves', initial: heat, shape });
   const fields = form.fields.value;
   const view = viewOf(fields);
   const { errors, pool, result } = view;
@@ -35,7 +31,7 @@ export default function Calculator({
           {...form.field('every')}
           label="One time for every"
           as="list"
-          options={everyOptions(pool)}
+          options={[1, 2, 4].map((lengths) => lengthsOption(lengths, pool))}
         />
         <ChoiceField {...form.field('start')} label="Start" options={startOptions} />
       </div>
@@ -60,13 +56,6 @@ const kindOptions = [
   { value: 'laps', label: 'Laps, each by itself' },
   { value: 'running', label: 'Running times from the start' },
 ];
-
-const everyOptions = (pool: Pool | null) =>
-  ['1', '2', '4'].map((value) => {
-    const lengths = value === '1' ? '1 length' : `${value} lengths`;
-    const distance = pool && `${distanceText(pool.length * Number(value))} ${pool.unit}`;
-    return { value, label: distance ? `${distance} (${lengths})` : lengths };
-  });
 
 function csvOf({ result, pool }: HalvesView) {
   if (result === null || pool === null) return null;

@@ -9,12 +9,8 @@ import { addressOf, viewOf } from './model';
 import { PlanFields } from './PlanFields';
 import { csvOf, planAnswer } from './PlanResult';
 
-export default function Calculator({
-  initial = ebb,
-  id = 'water',
-  ownPage = false,
-}: CalculatorProps<WaterFields>) {
-  const form = useForm(id, initial, shape, ownPage);
+export default function Calculator(props: CalculatorProps<WaterFields>) {
+  const form = useForm(props, { id: 'water', initial: ebb, shape });
   const fields = form.fields.value;
   const { errors, planned, read } = viewOf(fields);
   const answer =

@@ -1,5 +1,6 @@
 import { Board, ChoiceField, CountField, PoolField, TimeField } from '~/ui';
 import { linesOf } from '~/ui/csv';
+import { lengthsOption } from '~/ui/lengths-text';
 import { plausibleTimes } from '~/ui/plausible';
 import { type CalculatorProps, useForm } from '~/ui/use-form';
 import { distanceText } from '~/ui/wording';
@@ -7,17 +8,13 @@ import { withDifference } from './drawing';
 import { nextFinal } from './example';
 import { addressOf, type PlanFields, shape } from './fields';
 import { judgedRows } from './Judgement';
-import { type PlanResult, type PlanView, viewOf } from './model';
+import { type PlanResult, viewOf } from './model';
 import { Result } from './Result';
 import { ShapeFields } from './ShapeFields';
 import { SwimField } from './SwimField';
 
-export default function Calculator({
-  initial = nextFinal,
-  id = 'plan',
-  ownPage = false,
-}: CalculatorProps<PlanFields>) {
-  const form = useForm(id, initial, shape, ownPage);
+export default function Calculator(props: CalculatorProps<PlanFields>) {
+  const form = useForm(props, { id: 'plan', initial: nextFinal, shape });
   const fields = form.fields.value;
   const view = viewOf(fields);
   const { errors, own, swum, pool, result } = view;
@@ -65,7 +62,7 @@ export default function Calculator({
         {...form.field('every')}
         label="One row of the card for every"
         as="list"
-        options={view.strides.map((lengths) => rowOption(lengths, pool))}
+        options={view.strides.map((lengths) => lengthsOption(lengths, pool))}
         value={String(view.stride)}
       />
       <SwimField
@@ -78,12 +75,6 @@ export default function Calculator({
       />
     </Board>
   );
-}
-
-function rowOption(lengths: number, pool: PlanView['pool']) {
-  const counted = lengths === 1 ? '1 length' : `${lengths} lengths`;
-  const distance = pool && `${distanceText(pool.length * lengths)} ${pool.unit}`;
-  return { value: String(lengths), label: distance ? `${distance} (${counted})` : counted };
 }
 
 function csvOf({ plan, card, judged }: PlanResult) {

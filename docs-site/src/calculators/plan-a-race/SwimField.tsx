@@ -1,7 +1,7 @@
 import type { Pool } from 'backhalf';
 import { ChoiceField, TimesField } from '~/ui';
+import { lengthsOption } from '~/ui/lengths-text';
 import type { AnyForm } from '~/ui/use-form';
-import { distanceText } from '~/ui/wording';
 import type { SwimText } from './swim-text';
 
 interface Props {
@@ -20,11 +20,6 @@ interface Props {
 export function SwimField({ form, name, label, hint, text, pool, needed = false }: Props) {
   const times = form.field(name);
   const kind = form.field(`${name}Kind`);
-  const apart = ['1', '2', '4'].map((value) => {
-    const lengths = value === '1' ? '1 length' : `${value} lengths`;
-    const distance = pool && `${distanceText(pool.length * Number(value))} ${pool.unit}`;
-    return { value, label: distance ? `${distance} (${lengths})` : lengths };
-  });
   return (
     <>
       <TimesField
@@ -41,7 +36,7 @@ export function SwimField({ form, name, label, hint, text, pool, needed = false 
             {...form.field(`${name}Every`)}
             label="One time for every"
             as="list"
-            options={apart}
+            options={[1, 2, 4].map((lengths) => lengthsOption(lengths, pool))}
           />
           <ChoiceField {...kind} label="The times are" options={kinds} />
         </>

@@ -7,12 +7,8 @@ import { tuesday } from './example';
 import { addressOf, type SetFields, type SetResult, shape, viewOf } from './model';
 import { Result } from './Result';
 
-export default function Calculator({
-  initial = tuesday,
-  id = 'set',
-  ownPage = false,
-}: CalculatorProps<SetFields>) {
-  const form = useForm(id, initial, shape, ownPage);
+export default function Calculator(props: CalculatorProps<SetFields>) {
+  const form = useForm(props, { id: 'set', initial: tuesday, shape });
   const fields = form.fields.value;
   const { errors, pool, reps, result } = viewOf(fields);
   const unit = pool?.unit ?? 'm';

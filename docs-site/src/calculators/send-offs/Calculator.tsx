@@ -7,12 +7,8 @@ import { addressOf, type SendOffView, viewOf } from './model';
 import { Parts } from './Parts';
 import { handTable, LaneAnswer, SquadAnswer, squadTables } from './Results';
 
-export default function Calculator({
-  initial = saltmarsh,
-  id = 'send-offs',
-  ownPage = false,
-}: CalculatorProps<SendOffFields>) {
-  const form = useForm(id, initial, shape, ownPage);
+export default function Calculator(props: CalculatorProps<SendOffFields>) {
+  const form = useForm(props, { id: 'send-offs', initial: saltmarsh, shape });
   const fields = form.fields.value;
   const view = viewOf(fields);
   const { errors, lane, plan } = view;

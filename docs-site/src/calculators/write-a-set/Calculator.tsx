@@ -6,12 +6,8 @@ import { addressOf, paceWindow, shape, viewOf, type WriteFields } from './model'
 import { Result, tableOf } from './Result';
 import { SetField } from './SetField';
 
-export default function Calculator({
-  initial = thursday,
-  id = 'write',
-  ownPage = false,
-}: CalculatorProps<WriteFields>) {
-  const form = useForm(id, initial, shape, ownPage);
+export default function Calculator(props: CalculatorProps<WriteFields>) {
+  const form = useForm(props, { id: 'write', initial: thursday, shape });
   const fields = form.fields.value;
   const { errors, result, slip } = viewOf(fields);
   const wrong = (name: string) => errors[name] ?? null;

@@ -1,12 +1,9 @@
 import { described, FieldFrame, plainText } from '~/ui/FieldFrame';
+import type { Bound } from '~/ui/use-form';
 import { useLateError } from '~/ui/use-late-error';
 import type { Slip } from './slip';
 
-interface Props {
-  readonly id: string;
-  readonly name: string;
-  readonly value: string;
-  readonly onValue: (text: string) => void;
+interface Props extends Bound {
   readonly error: string | null;
   readonly slip: Slip | null;
 }
