@@ -5,7 +5,7 @@
  *   together.
  * - `not-a-time`: a value is not a whole number of hundredths, or not above zero where it must be.
  * - `out-of-range`: a number, count or distance is not one, or lies outside what makes sense.
- * - `unknown-choice`: an option is none of the names it may take.
+ * - `unknown-choice`: an option is not one of the names it may take.
  * - `too-large`: the result would not fit in exact whole hundredths.
  * - `time-unreadable`: the text is no time, in any way a coach writes one.
  * - `time-ambiguous`: the text can be read as more than one time.

@@ -34,7 +34,7 @@ import { turnModel } from './turn-model.js';
  * @returns The time in hundredths of a second, the distance in the new pool's unit, and all it rests on.
  * @throws {@link PacingError} `no-published-factor` where no table holds for the pools or the event;
  *   `gain-missing`; `not-whole-lengths`; `too-large`; `wrong-shape`, `unknown-choice`, `out-of-range`
- *   or `not-a-time` where a field is none.
+ *   or `not-a-time` where a field is not what it should be.
  * @example
  * const swim = { time: parseTime('1:50.87'), distance: 200, stroke: 'fly', from: SCM } as const;
  * const { time, method } = convertTime(swim, SCY);

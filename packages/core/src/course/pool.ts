@@ -63,7 +63,7 @@ export function samePlace(a: number, b: number): boolean {
  * @param pool - The pool.
  * @param lengths - How many lengths, a count from 0.
  * @returns The distance in the pool's unit, to a micrometre.
- * @throws {@link PacingError} `wrong-shape` or `unknown-choice` where the pool is none,
+ * @throws {@link PacingError} `wrong-shape` or `unknown-choice` where it is not a pool,
  *   `out-of-range` where the lengths are no whole number.
  * @example
  * distanceAt({ length: 100 / 3, unit: 'm' }, 15); // => 500
@@ -80,7 +80,7 @@ export function distanceAt(pool: Pool, lengths: number): number {
  * @param distance - A distance in the pool's unit.
  * @returns The number of lengths, a count from 1.
  * @throws {@link PacingError} `not-whole-lengths` where it ends between the walls; `wrong-shape`,
- *   `unknown-choice` or `out-of-range` where pool or distance is none.
+ *   `unknown-choice` or `out-of-range` where pool or distance is not one.
  * @example
  * lengthsIn(SCY, 1650); // => 66
  * @example

@@ -44,7 +44,7 @@ export interface PlanJudgement {
  * @param splits - The swim; distances in the pool's unit, times in hundredths of a second.
  * @returns The differences in hundredths of a second, above zero where the swim was slower.
  * @throws {@link PacingError} `no-mark-there` where the swim does not end where the plan does;
- *   `wrong-shape` and the codes of {@link splitsFromMarks} where plan or swim is none.
+ *   `wrong-shape` and the codes of {@link splitsFromMarks} where plan or swim is not one.
  * @example
  * const plan = planRace({ pool: LCM, distance: 200, goal: parseTime('2:12.00'), shape: 'even' });
  * const swim = splitsFromLaps(50, [3150, 3310, 3390, 3400].map(hundredths));

@@ -50,7 +50,7 @@ export interface PaceCard {
  * @param plan - The plan; see {@link planRace}. Times in hundredths of a second.
  * @returns The card: rows with times in hundredths of a second and as text, checkpoints and halfway.
  * @throws {@link PacingError} `not-whole-lengths` where a mark is at no wall; `wrong-shape` and the
- *   codes of {@link splitsFromMarks} where the plan is none.
+ *   codes of {@link splitsFromMarks} where it is not a plan.
  * @example
  * const card = paceCard(
  *   planRace({ pool: SCY, distance: 500, goal: parseTime('5:00.00'), shape: 'even', every: 100 }),

@@ -73,14 +73,15 @@ export interface RacePlan {
  * @throws {@link PacingError} `not-whole-lengths` where a distance ends between the walls;
  *   `unknown-choice` for no such shape; `out-of-range` where a length would be left no time;
  *   `halfway-not-bracketed` for halves of a race of one length; `not-a-time`, `too-large`, `wrong-shape`
- *   and the codes of {@link splitsFromMarks} where a field is none.
+ *   and the codes of {@link splitsFromMarks} where a field is not what it should be.
  * @example
  * const plan = planRace({ pool: SCM, distance: 200, goal: parseTime('2:20.00'), shape: 'even', every: 50 });
  * plan.laps.map((lap) => formatTime(lap)); // => ['35.00', '35.00', '35.00', '35.00']
  * @example
  * const shape = { secondHalf: fromSeconds(-3) };
  * const plan = planRace({ pool: SCY, distance: 1650, goal: parseTime('18:20.00'), shape, every: 100 });
- * plan.halves && [plan.halves.first, plan.halves.second].map((half) => formatTime(half)); // => ['9:11.50', '9:08.50']
+ * plan.halves && [plan.halves.first, plan.halves.second].map((half) => formatTime(half));
+ * // => ['9:11.50', '9:08.50']
  * plan.marks.at(-1); // => { distance: 1650, time: 110000 }
  * @see Official results of the Olympic Games 2000–2016, via the open dataset swimset, for the
  *   championship shape.

@@ -33,7 +33,7 @@ export interface GoalPlace {
 export interface Comparison {
   /** The estimates, fastest first; equal ones in the order given. */
   readonly estimates: readonly Estimate[];
-  /** Each two of them. */
+  /** Every pair of them. */
   readonly pairs: readonly EstimatePair[];
   /** Where the goal lies against each, in the same order; null without a goal. */
   readonly goal: readonly GoalPlace[] | null;
@@ -52,7 +52,7 @@ const PREMISES: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
 const MOST = 100;
 
 /**
- * Lays estimates of one race side by side: ordered, each two compared, and the goal placed against
+ * Lays estimates of one race side by side: ordered, every pair compared, and the goal placed against
  * each, before a goal is set by one of them. Nothing is averaged: methods that disagree take different things for
  * granted. Estimates come from {@link projectFromSet}, {@link projectBrokenSwim}, {@link timeFromCriticalSpeed},
  * {@link timeFromPowerLaw} and {@link impliedTime}.
@@ -61,7 +61,7 @@ const MOST = 100;
  * @param goal - The goal time, in hundredths of a second, if there is one.
  * @returns The comparison; differences and overlaps in hundredths of a second.
  * @throws {@link PacingError} `out-of-range` for no estimate or more than a hundred, or for a range
- *   that does not run from fast to slow; `not-a-time`; `wrong-shape` where one is no estimate.
+ *   that does not run from fast to slow; `not-a-time`; `wrong-shape` where one is not an estimate.
  * @example
  * const races = [
  *   { distance: 200, time: parseTime('1:59.00') },

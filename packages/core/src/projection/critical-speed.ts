@@ -57,7 +57,7 @@ const RESERVE = { least: 5, most: 50 };
  * @returns Speed in metres per second, reserve in metres, and how well the trials agree.
  * @throws {@link PacingError} `too-few-trials` under two; `trial-repeated` where two have one distance;
  *   `trials-contradict` where a longer one was swum at no slower a pace;
- *   `not-a-time`, `out-of-range` or `wrong-shape` where one is no trial; `too-large`.
+ *   `not-a-time`, `out-of-range` or `wrong-shape` where one is not a trial; `too-large`.
  * @example
  * const trials = [
  *   { distance: 200, time: parseTime('2:20.00') },

@@ -43,7 +43,7 @@ const MOST = 2;
  * @returns The exponent (a ratio) with its standard error and 95 % interval, and the factor in seconds.
  * @throws {@link PacingError} `too-few-trials` under two; `trial-repeated` where two have one distance;
  *   `trials-contradict` where a longer one was swum at no slower a pace, or the exponent comes out above 2;
- *   `not-a-time`, `out-of-range` or `wrong-shape` where one is no race.
+ *   `not-a-time`, `out-of-range` or `wrong-shape` where one is not a race.
  * @example
  * const races = [
  *   { distance: 400, time: parseTime('4:00.00') },
@@ -85,7 +85,7 @@ export function fitPowerLaw(results: readonly Trial[]): PowerLaw {
  * @param exponent - The exponent, a ratio from 1 to 2.
  * @returns The law through that race; its factor is in seconds.
  * @throws {@link PacingError} `out-of-range` for an exponent outside 1 to 2; `not-a-time`,
- *   `out-of-range` or `wrong-shape` where the race is none.
+ *   `out-of-range` or `wrong-shape` where it is not a race.
  * @example
  * const law = powerLawThrough({ distance: 400, time: parseTime('4:00.00') }, 1.04);
  * formatTime(timeFromPowerLaw(law, 1500).time); // => '15:48.86'

@@ -34,7 +34,8 @@ export interface TrackRecordRow {
  *
  * @param exponents - The given exponents to show for the power law from one race, each a ratio from 1 to 2.
  * @returns One row a method and pair of distances (in metres); the rest are ratios and counts.
- * @throws {@link PacingError} `wrong-shape` where the exponents are no list; `out-of-range` where one is none.
+ * @throws {@link PacingError} `wrong-shape` where the exponents are not a list; `out-of-range` for one outside
+ *   1 to 2.
  * @example
  * const to1500 = trackRecord([1.04]).filter(({ to }) => to === 1500);
  * to1500.map(({ from, bias }) => `${from.join('+')}: ${(100 * bias).toFixed(1)} %`);

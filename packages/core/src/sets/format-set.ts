@@ -12,8 +12,8 @@ import type { PlannedSet } from './planned-set.js';
  * @param set - The set: distances in the pool's unit, times in hundredths of a second.
  * @returns The text.
  * @throws {@link PacingError} `wrong-shape`, `out-of-range`, `not-a-time` or `unknown-choice` where a part
- *   of the set is none; `set-unreadable`, `set-ambiguous`, `set-contradiction` and `too-many-reps` as in
- *   {@link parseSet}.
+ *   of the set is not what it should be; `set-unreadable`, `set-ambiguous`, `set-contradiction` and
+ *   `too-many-reps` as in {@link parseSet}.
  * @example
  * formatSet(parseSet('MS 8x50 fr @ :60, 3x{4×100 (-) r:20; 200 ez}'));
  * // => 'Main set\n8 x 50 free on 1:00\n3 x (4 x 100 negative split r 20 + 200 easy)'

@@ -69,7 +69,7 @@ export interface LanePlan {
  *   pool's unit, `rest` and `step` in hundredths of a second.
  * @returns The lanes from fast to slow; times in hundredths of a second.
  * @throws {@link PacingError} `too-few-lanes` where not all fit; `out-of-range`, `not-a-time`,
- *   `unknown-choice`, `too-large` or `wrong-shape` where a field is none.
+ *   `unknown-choice`, `too-large` or `wrong-shape` where a field is not what it should be.
  * @example
  * const squad = [
  *   { name: 'Mara Quill', pace: parseTime('1:02.00') },

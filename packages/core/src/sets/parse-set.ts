@@ -21,7 +21,7 @@ import type { PlannedSet } from './planned-set.js';
  *   with its place in the text, a count of characters from 0.
  * @throws {@link PacingError} `set-unreadable`, `set-ambiguous`, `time-ambiguous`, `set-contradiction`,
  *   `breath-holding`, `too-many-reps`, each with its position; `out-of-range` for a text that is too long
- *   or a distance of nought; `wrong-shape` where it is no text.
+ *   or a distance of nought; `wrong-shape` where it is not text.
  * @example
  * const [block] = parseSet('20 x 100 free on 1:30').blocks;
  * block.items[0].sendOffs; // => [9000]

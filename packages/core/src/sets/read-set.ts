@@ -62,7 +62,8 @@ export interface SetReading {
 }
 
 /**
- * Reads a timed set by its second halves.
+ * Reads a timed set by its second halves: what the whole reps promise, what the second halves hold, and how steady
+ * the set was.
  *
  * A rep starts rested, off a clean push, with air to spare; its second half comes off a turn and out
  * of breath, which is what a race is like. So the pace that can be held is nearer twice the second
@@ -75,7 +76,7 @@ export interface SetReading {
  * @returns The reading; times in hundredths of a second, paces per 100 of the pool's unit.
  * @throws {@link PacingError} `too-few-reps` for an empty set; `rep-distance-differs`; `wrong-shape`,
  *   `out-of-range`, `not-a-time`, `unknown-choice` and the codes of {@link splitsFromMarks} where a
- *   part of the set is none.
+ *   part of the set is not what it should be.
  * @example
  * const rep = splitsFromLaps(50, [3150, 3350].map(hundredths));
  * const set = { pool: SCM, repDistance: 100, reps: Array(20).fill(rep), sendOff: hundredths(9000) };

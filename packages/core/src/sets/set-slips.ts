@@ -36,7 +36,8 @@ const ENOUGH = 3;
  * @returns The slips in the order of the reps, at most one a rep where three reps or more have the same
  *   marks; with fewer, what {@link findSlips} says of each. Mend one, then ask again.
  * @throws {@link PacingError} `too-few-reps` for an empty set; `out-of-range`, `wrong-shape` and the codes
- *   of {@link splitsFromMarks} where a part of the set is none.
+ *   of {@link splitsFromMarks} where a part of the set is not what it should
+ *   be.
  * @example
  * const rep = splitsFromLaps(50, [3150, 3350].map(hundredths));
  * const missed = splitsFromMarks([{ distance: 100, time: hundredths(6500) }]);

@@ -53,8 +53,8 @@ export interface SetTotals {
  *   rest between rounds in hundredths of a second, and the pool; none of them needed.
  * @returns Distances in the pool's unit, times in hundredths of a second.
  * @throws {@link PacingError} `not-whole-lengths` where a pool is given that a distance does not fit;
- *   `out-of-range` for a lane that the set has no send-off for; `too-large`; for a set or options that
- *   are none the codes of {@link formatSet}.
+ *   `out-of-range` for a lane that the set has no send-off for; `too-large`; the codes of
+ *   {@link formatSet} where set or options are not what they should be.
  * @example
  * const totals = setTotals(parseSet('10 x 100 on 1:30'), { pace: parseTime('1:07.00') });
  * totals.distance; // => 1000

@@ -45,7 +45,7 @@ export interface HalfComparison {
  * @returns Both halves, in hundredths of a second.
  * @throws {@link PacingError} `halfway-not-bracketed` where no mark stands at or before halfway: half
  *   of a finish time is a guess, not a reading; `wrong-shape` and the codes of
- *   {@link splitsFromMarks} where the swim is none.
+ *   {@link splitsFromMarks} where it is not a swim.
  * @example
  * const swim = splitsFromLaps(50, [2810, 3045, 3120, 3055].map(hundredths));
  * halvesOf(swim); // => { first: 5855, second: 6175, interpolated: false }
@@ -89,7 +89,7 @@ function cut(timeAtHalf: number, total: Hundredths, interpolated: boolean): Halv
  * @param halves - The halves, in hundredths of a second; see {@link halvesOf}.
  * @param options - What still counts as even, in hundredths of a second.
  * @returns The signed difference in hundredths of a second, the ratio, and the verdict.
- * @throws {@link PacingError} `not-a-time` where a half or the tolerance is none; `out-of-range`
+ * @throws {@link PacingError} `not-a-time` where a half or the tolerance is not one; `out-of-range`
  *   for a tolerance below zero; `wrong-shape`.
  * @example
  * const halves = halvesOf(splitsFromLaps(50, [3150, 3350].map(hundredths)));

@@ -11,7 +11,8 @@ import { finishOf, type Splits, splitsOf } from './splits.js';
  * @param every - The stretch of a lap in the pool's unit; from each mark to the next unless given.
  * @returns The lap times in hundredths of a second; they add up to the swim's time exactly.
  * @throws {@link PacingError} `no-mark-there` where a lap would end between two marks or beyond the
- *   finish; `out-of-range`; `wrong-shape` and the codes of {@link splitsFromMarks} where the swim is none.
+ *   finish; `out-of-range`; `wrong-shape` and the codes of {@link splitsFromMarks} where it is not
+ *   a swim.
  * @example
  * const swim = splitsFromLaps(50, [2810, 3045, 3120, 3055].map(hundredths));
  * lapsOf(swim); // => [2810, 3045, 3120, 3055]

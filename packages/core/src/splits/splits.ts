@@ -30,7 +30,7 @@ const LONGEST = 100_000;
  *   of a second, both growing.
  * @returns The swim; distances in the pool's unit (to a micrometre), times in hundredths of a second.
  * @throws {@link PacingError} `marks-out-of-order`; `too-few-laps` where there is no mark;
- *   `wrong-shape`, `out-of-range` or `not-a-time` where a field is none.
+ *   `wrong-shape`, `out-of-range` or `not-a-time` where a field is not what it should be.
  * @example
  * const swim = splitsFromMarks([
  *   { distance: 100, time: parseTime('58.10') },

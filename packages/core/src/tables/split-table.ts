@@ -76,7 +76,7 @@ interface RawSwim {
  *   laps or times since the start, found out from how they grow unless given.
  * @returns The swims read and the lines refused; distances in the pool's unit, times in hundredths of a
  *   second.
- * @throws `PacingError` `wrong-shape` where it is no text; `out-of-range` where neither header
+ * @throws `PacingError` `wrong-shape` where it is not text; `out-of-range` where neither header
  *   nor `every` tells the distances, or the text is too long; `unknown-choice`.
  * @example
  * const table = readSplitTable('Swimmer;50;100\nMara Quill;31,5;33,5\nIvo Tarn;32,1;soon');

@@ -23,7 +23,7 @@ const two = (n: number): string => String(n).padStart(2, '0');
  * @param options - `decimals`: digits after the point, a count; `signed`: whether to write a plus.
  * @returns The time as text.
  * @throws {@link PacingError} `not-a-time`; `unknown-choice` for other decimals; `wrong-shape` where
- *   the options are no object.
+ *   the options are not an object.
  * @example
  * formatTime(hundredths(100660)); // => '16:46.60'
  * @example

@@ -37,7 +37,7 @@ export function formatIsoDuration(t: Hundredths): string {
  * @param text - The duration, such as `PT16M46.6S`.
  * @returns The time in hundredths of a second, to the nearest.
  * @throws {@link PacingError} `time-unreadable`, with the position of the first character that could
- *   not be read; `too-large`; `wrong-shape` where it is no text.
+ *   not be read; `too-large`; `wrong-shape` where it is not text.
  * @example
  * parseIsoDuration('PT1H2M3,45S'); // => 372345
  * @see ISO 8601-1:2019, durations (from memory).

@@ -13,7 +13,7 @@ import { type Hundredths, hundredths, timeOf } from './hundredths.js';
  * @param watches - One to three watch times, in hundredths of a second, in any order.
  * @returns The official time in hundredths of a second.
  * @throws {@link PacingError} `out-of-range` for no watch or more than three; `not-a-time`;
- *   `wrong-shape` where it is no list.
+ *   `wrong-shape` where it is not a list.
  * @example
  * officialTime([6730, 6712, 6715].map(hundredths)); // => 6715
  * @example

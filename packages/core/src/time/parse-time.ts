@@ -18,7 +18,7 @@ import { timeReadings } from './time-readings.js';
  * @param text - What was typed.
  * @returns The time in hundredths of a second.
  * @throws {@link PacingError} `time-unreadable`, with the position where reading fails;
- *   `time-ambiguous`; `wrong-shape` where it is no text.
+ *   `time-ambiguous`; `wrong-shape` where it is not text.
  * @example
  * parseTime('16:46.6'); // => 100660
  * @example

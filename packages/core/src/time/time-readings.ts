@@ -22,8 +22,8 @@ export interface TimeWindow {
  * @param within - Keeps only readings from the fastest to the slowest time that makes sense, in
  *   hundredths of a second, both included.
  * @returns The readings in hundredths of a second, likeliest first.
- * @throws {@link PacingError} `wrong-shape` where it is no text, or the window no object; `not-a-time` where a
- *   bound is none.
+ * @throws {@link PacingError} `wrong-shape` where it is not text, or the window not an object; `not-a-time` where
+ *   a bound is not a time.
  * @example
  * timeReadings('3350').map((time) => formatTime(time)); // => ['33.50', '33:50.00']
  * @example

@@ -86,7 +86,8 @@ const SURE = 0.91;
  * @returns The touches with their swimmers, what is missing, and each swimmer's reps; times in
  *   hundredths of a second, confidences as ratios from 0 to 1.
  * @throws {@link PacingError} `cannot-tell-apart` where two swimmers leave together and no touch says
- *   its lane; `out-of-range`, `not-a-time`, `wrong-shape`, `unknown-choice` where the plan is none.
+ *   its lane; `out-of-range`, `not-a-time`, `wrong-shape`, `unknown-choice` where the plan or a touch is
+ *   not what it should be.
  * @example
  * const plan = {
  *   swimmers: [
