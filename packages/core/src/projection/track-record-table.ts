@@ -38,8 +38,8 @@ export interface TrackRecordRow {
  *   1 to 2.
  * @example
  * const to1500 = trackRecord([1.04]).filter(({ to }) => to === 1500);
- * to1500.map(({ from, bias }) => `${from.join('+')}: ${(100 * bias).toFixed(1)} %`);
- * // => ['200: -3.3 %', '400: -0.4 %', '200+400: -3.0 %', '200+400: 2.9 %']
+ * to1500.map(({ method, from, bias }) => `${method}, ${from.join('+')}: ${(100 * bias).toFixed(1)} %`);
+ * // => ['power-law, 200: -3.3 %', 'power-law, 400: -0.4 %', 'critical-speed, 200+400: -3.0 %', 'power-law, 200+400: 2.9 %']
  * @see Official results of the Olympic Games of 2000, 2004, 2008 and 2016, by the open dataset swimset.
  */
 export function trackRecord(exponents: readonly number[]): readonly TrackRecordRow[] {
