@@ -80,7 +80,7 @@ function withReports(code: string): string {
       const line = source.getLineAndCharacterOfPosition(node.end + mark[0].indexOf('//')).line;
       const call = (what: string) => `__report(${line}, ${JSON.stringify(mark[1])}, ${what});`;
       if (ts.isExpressionStatement(node)) {
-        edits.push({ at: node.getStart(), to: node.end, text: call(node.expression.getText()) });
+        edits.push({ at: node.getStart(), to: node.end, text: call(shownBy(node.expression)) });
       } else {
         const name = node.declarationList.declarations[0]?.name.getText() ?? '';
         edits.push({ at: node.end, to: node.end, text: call(name) });
@@ -94,6 +94,12 @@ function withReports(code: string): string {
     (text, { at, to, text: put }) => text.slice(0, at) + put + text.slice(to),
     code,
   );
+}
+
+/** What a statement shows: its value, or what it prints. */
+function shownBy(expression: ts.Expression): string {
+  const printed = /^console\.log\((.*)\)$/s.exec(expression.getText())?.[1];
+  return printed ?? expression.getText();
 }
 
 /** The stated text as a value. */

@@ -6,10 +6,10 @@ import { statedValue } from '../docs/examples.js';
 import { root } from '../repo/surface.js';
 import { everyNode, run } from './pack.js';
 
-// What a newcomer copies first: the README's example, its results printed instead of stated.
+// What a newcomer copies first: the README's example, its results printed so that they can be read back.
 const readme = readFileSync(`${root}README.md`, 'utf8');
 const [, code = ''] = /^## First result.*?^```ts\n(.*?)^```/ms.exec(readme) ?? [];
-const STATED = /^(.+); \/\/ => (.+)$/gm;
+const STATED = /^console\.log\((.+)\); \/\/ => (.+)$/gm;
 const program = code.replace(STATED, 'console.log(JSON.stringify($1));');
 const results = [...code.matchAll(STATED)].map(([, , stated = '']) => statedValue(stated));
 
