@@ -110,7 +110,7 @@ describe.each(jobs)('%s', (job) => {
 
 test('reps go in one after another by a keypad and its own key', async () => {
   const { page } = await open('read-a-set');
-  await page.getByRole('button', { name: 'Clear the reps' }).click();
+  await page.getByRole('button', { name: 'Start empty' }).click();
   await page.locator('[name=next-first]').focus();
   for (const half of ['34.2', '36.9', '34.5', '37.0', '34.1', '36.8']) {
     await page.keyboard.type(half);

@@ -1,6 +1,6 @@
 import { described, FieldFrame, plainText } from './FieldFrame';
-import { useLateError } from './use-late-error';
 import type { Bound } from './use-form';
+import { useLateError } from './use-late-error';
 
 interface Props extends Bound {
   /** Says the unit too: “Length of the pool, metres”. */

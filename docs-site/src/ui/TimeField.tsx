@@ -1,8 +1,8 @@
 import { formatTime, type TimeWindow } from 'backhalf';
 import { described, FieldFrame, plainText } from './FieldFrame';
 import { readTimeText, withChoice } from './time-text';
-import { useLateError } from './use-late-error';
 import type { Bound } from './use-form';
+import { useLateError } from './use-late-error';
 
 interface Props extends Bound {
   readonly label: string;

@@ -1,8 +1,8 @@
 import { formatTime } from 'backhalf';
 import { described, FieldFrame, plainText } from './FieldFrame';
 import { chooseTime, saidTimes, type TimesText } from './times-text';
-import { useLateError } from './use-late-error';
 import type { Bound } from './use-form';
+import { useLateError } from './use-late-error';
 
 interface Props extends Bound {
   readonly label: string;

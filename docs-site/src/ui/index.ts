@@ -1,8 +1,8 @@
+// Charts are not among these: they are imported by their own files, so that only what draws one carries it.
 export { Board } from './Board';
 export { ChoiceField } from './ChoiceField';
 export { CountField } from './CountField';
 export { ErrorSummary, type Problem } from './ErrorSummary';
-export { EstimateChart } from './EstimateChart';
 export { Figure } from './Figure';
 export { FormActions } from './FormActions';
 export { Frame } from './Frame';
@@ -14,7 +14,5 @@ export { RepsFields } from './RepsFields';
 export { type Figured, ResultCard, type ResultCardProps } from './ResultCard';
 export { Safety } from './Safety';
 export { ShareBar } from './ShareBar';
-export { SplitChart } from './SplitChart';
-export { SplitTable, splitRows } from './SplitTable';
 export { TimeField } from './TimeField';
 export { TimesField } from './TimesField';

@@ -9,11 +9,11 @@ import {
   ResultCard,
   Safety,
   ShareBar,
-  SplitChart,
-  SplitTable,
   TimeField,
   TimesField,
 } from './index';
+import { SplitChart } from './SplitChart';
+import { SplitTable } from './SplitTable';
 import { readTimesText } from './times-text';
 
 interface State {

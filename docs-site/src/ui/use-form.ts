@@ -52,10 +52,7 @@ export type AnyForm = Pick<Form<Fields>, 'id' | 'field'>;
  * what was typed before it woke. Only a calculator on a page of its own (`ownPage`) writes the
  * address: two examples on one page would fight over it.
  */
-export function useForm<F extends Fields>(
-  props: CalculatorProps<F>,
-  usual: Usual<F>,
-): Form<F> {
+export function useForm<F extends Fields>(props: CalculatorProps<F>, usual: Usual<F>): Form<F> {
   const { initial, id, shape, ownPage = false } = { ...usual, ...props };
   const fields = useSignal(initial);
   const addressProblems = useSignal<readonly string[]>([]);

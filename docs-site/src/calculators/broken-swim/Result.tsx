@@ -1,5 +1,6 @@
 import { formatTime, pacePer, type RepTargets } from 'backhalf';
-import { EstimateChart, NumberTable, ResultCard } from '~/ui';
+import { NumberTable, ResultCard } from '~/ui';
+import { EstimateChart } from '~/ui/EstimateChart';
 import { repRows } from '~/ui/rep-rows';
 import { distanceText, gapText, slowerOrFaster } from '~/ui/wording';
 import type { Method } from './methods';

@@ -1,5 +1,6 @@
 import { formatTime, type Hundredths } from 'backhalf';
-import { EstimateChart, type Figured, NumberTable, ResultCard } from '~/ui';
+import { type Figured, NumberTable, ResultCard } from '~/ui';
+import { EstimateChart } from '~/ui/EstimateChart';
 import { gapText, slowerOrFaster } from '~/ui/wording';
 import { placeText } from './goal';
 import type { CompareResult } from './model';

@@ -1,7 +1,8 @@
 import { formatTime, type Splits } from 'backhalf';
-import { Board, ChoiceField, PoolField, splitRows, TimesField } from '~/ui';
+import { Board, ChoiceField, PoolField, TimesField } from '~/ui';
 import { linesOf } from '~/ui/csv';
 import { lengthsOption } from '~/ui/lengths-text';
+import { splitRows } from '~/ui/SplitTable';
 import { type CalculatorProps, useForm } from '~/ui/use-form';
 import { heat } from './example';
 import { addressOf, type HalvesFields, type HalvesView, shape, timesText, viewOf } from './model';

@@ -1,5 +1,7 @@
 import { formatTime, type Pool, type Splits } from 'backhalf';
-import { ResultCard, SplitChart, SplitTable } from '~/ui';
+import { ResultCard } from '~/ui';
+import { SplitChart } from '~/ui/SplitChart';
+import { SplitTable } from '~/ui/SplitTable';
 import { distanceText, signedPercent } from '~/ui/wording';
 import { type HalvesResult, verdictWords } from './model';
 import { Slips } from './Slips';
