@@ -46,9 +46,15 @@ export function load(app: Application): void {
   });
 
   app.renderer.on(MarkdownPageEvent.END, (page) => {
-    page.contents = (page.contents ?? '').replace(
+    page.contents = withErrorLinks(page.contents ?? '').replace(
       /\]\((\/api\/[^)#]*?)(?:index)?\.md(#[^)]*)?\)/g,
       (_link, path: string, anchor = '') => `](${path.replace(/\/?$/, '/')}${anchor})`,
     );
   });
 }
+
+/** Each code that a function can raise leads to its meaning and a message that carries it. */
+const withErrorLinks = (text: string) =>
+  text.replace(/^## Throws$[\s\S]*?(?=^## |(?![\s\S]))/gm, (section) =>
+    section.replace(/`([a-z]+(?:-[a-z]+)+)`/g, '[`$1`](/library/errors/#$1)'),
+  );
