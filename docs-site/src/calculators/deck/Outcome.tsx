@@ -1,4 +1,5 @@
 import { NumberTable, type ResultCardProps } from '~/ui';
+import { type Csv, linesOf } from '~/ui/csv';
 import type { DeckFields } from './fields';
 import type { DeckView } from './model';
 import { repTable, sentenceOf, swimmerResults } from './result';
@@ -87,12 +88,10 @@ export function outcomeOf(
 }
 
 /** Touches and rep times, for the file that a person takes along. */
-export function csvOf({ plan, reading, taps }: DeckView): string[][] | null {
+export function csvOf({ plan, reading, taps }: DeckView): Csv['rows'] | null {
   if (plan === null || reading === null || taps.length === 0) return null;
-  const { columns, rows } = repTable(reading, plan);
   return [
-    [...columns],
-    ...rows.map(({ head, cells }) => [head, ...cells]),
+    ...linesOf(repTable(reading, plan)),
     [],
     ['Touch', 'Whose'],
     ...touchRows(taps, reading).map(({ time, text }) => [time, text]),

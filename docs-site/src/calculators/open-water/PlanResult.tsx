@@ -1,5 +1,6 @@
 import { formatTime, hundredths, pacePer } from 'backhalf';
 import { NumberTable, type ResultCardProps } from '~/ui';
+import { type Csv, linesOf } from '~/ui/csv';
 import { distanceText } from '~/ui/wording';
 import { effectWords, sentenceOf } from './answer';
 import type { WaterPlan } from './plan';
@@ -89,14 +90,10 @@ function Working({ planned }: { readonly planned: WaterPlan }) {
   );
 }
 
-export function csvOf(planned: WaterPlan): string[][] {
-  const { columns, rows } = planTable(planned);
-  return [
-    [...columns],
-    ...rows.map(({ head, cells }) => [head, ...cells]),
-    [],
-    ['Watch at halfway', clock(planned.plan.halfway.time)],
-    ['Finish', clock(planned.plan.time)],
-    ['In still water', clock(planned.plan.stillWater)],
-  ];
-}
+export const csvOf = (planned: WaterPlan): Csv['rows'] => [
+  ...linesOf(planTable(planned)),
+  [],
+  ['Watch at halfway', clock(planned.plan.halfway.time)],
+  ['Finish', clock(planned.plan.time)],
+  ['In still water', clock(planned.plan.stillWater)],
+];
