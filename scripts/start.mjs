@@ -8,12 +8,16 @@ install();
 build();
 const PORT = await freePort(Number(process.env.PORT ?? 4321));
 must('node', ['scripts/demo.ts', `http://localhost:${PORT}`]);
-spawn('npm', ['run', '--silent', 'preview', '--workspace', 'docs-site', '--', '--port', String(PORT)], {
-  cwd: root,
-  stdio: 'inherit',
-  shell: process.platform === 'win32',
-  env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1' },
-}).on('exit', (code) => process.exit(code ?? 1));
+spawn(
+  'npm',
+  ['run', '--silent', 'preview', '--workspace', 'docs-site', '--', '--port', String(PORT)],
+  {
+    cwd: root,
+    stdio: 'inherit',
+    shell: process.platform === 'win32',
+    env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1' },
+  },
+).on('exit', (code) => process.exit(code ?? 1));
 
 /** The port, or the next that nobody listens on: the address is printed before the server starts. */
 async function freePort(port) {
