@@ -34,7 +34,7 @@ const set = { pool: SCY, repDistance: 100 };
 /** One call for each code that raises it. A new code needs a row here: the compiler asks for it. */
 export const errorCodes: Record<PacingErrorCode, () => unknown> = {
   'cannot-tell-apart': () => {
-    const pair = ['Mara', 'Ivo'].map((name) => ({ name, pace: hundredths(6500) }));
+    const pair = ['Mara', 'Ivo'].map((name) => ({ name, repTime: hundredths(6500) }));
     const plan = { swimmers: pair, reps: 2, repDistance: 100, sendOff: hundredths(9000) };
     return assignTouches({ ...plan, stagger: hundredths(0), marks: 'finish' }, []);
   },

@@ -205,7 +205,7 @@ describe('tapping', () => {
 
 describe('reading swimmers', () => {
   const read = (text: string) => readSwimmers(text, 100).swimmers;
-  const mara = { name: 'Mara Quill', pace: 6500 };
+  const mara = { name: 'Mara Quill', time: 6500 };
 
   test.each([
     ['typed', 'Mara Quill 1:05'],
@@ -222,8 +222,8 @@ describe('reading swimmers', () => {
   );
 
   test('asks where a time can be read in two ways, and where a part is missing', () => {
-    const { paces, errors, swimmers } = readSwimmers('Mara 105\nIvo\n1:10', 100);
-    expect(paces.times[0]?.choices).toEqual([6500, 10_500]);
+    const { times, errors, swimmers } = readSwimmers('Mara 105\nIvo\n1:10', 100);
+    expect(times.times[0]?.choices).toEqual([6500, 10_500]);
     expect(errors).toEqual([
       'Mara: “105” could be 1:05.00 or 1:45.00. Choose one.',
       'Ivo has no expected time; write it behind the name, like 1:05.',
@@ -238,7 +238,7 @@ describe('reading swimmers', () => {
         'Mara Quill has no expected time; write it behind the name, like 1:05.',
         'Line 3 has no name; write one before the time.',
       ],
-      paces: { leftOut: [] },
+      times: { leftOut: [] },
     });
     expect(readSwimmers('Swimmer;Pace\n1:05', 100).errors).toEqual([
       'Line 2 has no name; write one before the time.',

@@ -1,18 +1,25 @@
-import type { DeckSwimmer } from 'backhalf';
+import type { Hundredths } from 'backhalf';
 import { plausibleTimes } from './plausible';
 import { readTimeText } from './time-text';
 import { type ListedTime, splitAtCommas, type TimesText, type Token, tokensOf } from './times-text';
 
+/** A line as read: the time is whatever the field asks for, of a rep or of 100. */
+interface ListedSwimmer {
+  readonly name: string;
+  readonly time: Hundredths;
+  readonly lane?: number;
+}
+
 export interface SwimmersText {
-  readonly swimmers: readonly DeckSwimmer[];
-  /** The expected times in order, for the field that asks about unclear ones. */
-  readonly paces: TimesText;
+  readonly swimmers: readonly ListedSwimmer[];
+  /** Their times in order, for the field that asks about unclear ones. */
+  readonly times: TimesText;
   /** What is wrong, one sentence a line. */
   readonly errors: readonly string[];
 }
 
 /**
- * Reads swimmers, one a line: name, expected time for a rep, and a lane where there is more than one.
+ * Reads swimmers, one a line: name, expected time, and a lane where there is more than one.
  * Pasted from a spreadsheet or typed; a row of headings and numbers that count the rows are passed over.
  */
 export function readSwimmers(text: string, distance: number): SwimmersText {
@@ -21,27 +28,27 @@ export function readSwimmers(text: string, distance: number): SwimmersText {
   const headed = all.length > 1 && isHeading(all[0] ?? []);
   const lines = headed ? all.slice(1) : all;
   const times: ListedTime[] = [];
-  const swimmers: DeckSwimmer[] = [];
+  const swimmers: ListedSwimmer[] = [];
   const errors: string[] = [];
   lines.forEach((line, i) => {
-    const { name, pace, lane } = partsOf(line, i + 1);
+    const { name, time, lane } = partsOf(line, i + 1);
     const place = `Line ${lineOf(text, line[0])}`;
     const who = name || place;
-    if (pace === undefined) {
+    if (time === undefined) {
       errors.push(`${who} has no expected time; write it behind the name, like 1:05.`);
       return;
     }
-    const read = readTimeText(pace.text, who, window);
-    times.push({ ...read, error: read.error && `${who}: ${read.error}`, at: pace.at });
+    const read = readTimeText(time.text, who, window);
+    times.push({ ...read, error: read.error && `${who}: ${read.error}`, at: time.at });
     if (read.error !== null) errors.push(`${who}: ${read.error}`);
     if (name === '') errors.push(`${place} has no name; write one before the time.`);
     if (read.time !== null && name !== '') {
-      swimmers.push({ name, pace: read.time, ...(lane !== undefined && { lane }) });
+      swimmers.push({ name, time: read.time, ...(lane !== undefined && { lane }) });
     }
   });
   if (lines.length === 0) errors.push('Enter the swimmers, one a line: name, expected time.');
   const leftOut = headed ? ['The first row was read as headings.'] : [];
-  return { swimmers, paces: { times, leftOut }, errors };
+  return { swimmers, times: { times, leftOut }, errors };
 }
 
 /** A row of words, one of them of the kind that heads a column: a name alone is a swimmer without a time. */
@@ -63,11 +70,11 @@ function partsOf(line: readonly Token[], n: number) {
   const before = words[last - 1]?.text.toLowerCase() === 'lane' ? last - 2 : last - 1;
   const behind = lane !== undefined && /\d/.test(words[before]?.text ?? '');
   const at = behind ? before : last;
-  const pace = /\d/.test(words[at]?.text ?? '') ? words[at] : undefined;
-  const name = words.slice(0, pace === undefined ? words.length : at);
+  const time = /\d/.test(words[at]?.text ?? '') ? words[at] : undefined;
+  const name = words.slice(0, time === undefined ? words.length : at);
   return {
     name: name.map(({ text }) => text).join(' '),
-    pace,
+    time,
     lane: behind ? Number(lane) : undefined,
   };
 }

@@ -22,7 +22,7 @@ export function SetupFields({ form, view }: Props) {
         label="Swimmers in the order they leave, one a line"
         hint="Name and expected rep time, then a lane if there is more than one. Paste from a spreadsheet, or type: Mara 1:05 2"
         what="expected time"
-        reading={view.swimmers.paces}
+        reading={view.swimmers.times}
         errors={view.errors['swimmers'] ?? []}
         lines={5}
         words

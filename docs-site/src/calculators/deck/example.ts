@@ -9,13 +9,13 @@ const reps = 4;
 
 /** Four of the invented club Saltmarsh, in the order in which they leave. */
 const lane = [
-  { name: 'Mara Quill', pace: parseTime('1:05') },
-  { name: 'Ivo Tarn', pace: parseTime('1:08') },
-  { name: 'Bea Loxley', pace: parseTime('1:10') },
-  { name: 'Jun Marlow', pace: parseTime('1:13') },
+  { name: 'Mara Quill', repTime: parseTime('1:05') },
+  { name: 'Ivo Tarn', repTime: parseTime('1:08') },
+  { name: 'Bea Loxley', repTime: parseTime('1:10') },
+  { name: 'Jun Marlow', repTime: parseTime('1:13') },
 ];
 
-/** How far each rep is off the pace, in thousandths: steady, fading, faster each time, uneven. */
+/** How far each rep is off the time expected, in thousandths: steady, fading, faster each time, uneven. */
 const drift = [
   [-4, 2, 3, 6],
   [0, 14, 26, 50],
@@ -25,10 +25,10 @@ const drift = [
 
 /** The thumb’s touches of that set: one was forgotten, one came twice, and two came in together. */
 const taps: readonly Tap[] = lane
-  .flatMap(({ pace }, swimmer) =>
+  .flatMap(({ repTime }, swimmer) =>
     Array.from({ length: reps }, (_, rep) => {
       const start = swimmer * stagger + rep * sendOff;
-      const time = pace * (1 + (drift[swimmer]?.[rep] ?? 0) / 1000);
+      const time = repTime * (1 + (drift[swimmer]?.[rep] ?? 0) / 1000);
       const halfway = time * (0.484 + 0.001 * ((swimmer + rep) % 3));
       return [start + halfway, start + time];
     }),
@@ -44,7 +44,9 @@ export const saltmarsh: DeckFields = {
   pool: '25m',
   length: '',
   unit: 'm',
-  swimmers: lane.map(({ name, pace }) => `${name} ${formatTime(pace, { decimals: 0 })}`).join('\n'),
+  swimmers: lane
+    .map(({ name, repTime }) => `${name} ${formatTime(repTime, { decimals: 0 })}`)
+    .join('\n'),
   reps: String(reps),
   distance: '100',
   'send-off': clock.sendOff,

@@ -72,7 +72,7 @@ export function viewOf(fields: DeckFields): DeckView {
     return { ...seen, errors, plan: null, reading: null };
   }
   const plan: DeckPlan = {
-    swimmers: swimmers.swimmers,
+    swimmers: swimmers.swimmers.map(({ time, ...who }) => ({ ...who, repTime: time })),
     reps: reps.count,
     repDistance: distance.count,
     sendOff: sendOff.time as Hundredths, // no error, so a time

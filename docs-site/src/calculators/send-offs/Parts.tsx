@@ -26,7 +26,7 @@ export function Parts({ form, view }: Props) {
             label="The squad, one swimmer a line"
             hint="Name and pace per 100. Paste from a spreadsheet, or type: Mara 1:05"
             what="pace"
-            reading={view.squad.paces}
+            reading={view.squad.times}
             errors={view.errors['squad'] ?? []}
             lines={8}
             words

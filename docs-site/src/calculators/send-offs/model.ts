@@ -73,7 +73,8 @@ export function viewOf(fields: SendOffFields): SendOffView {
   try {
     if (ofSquad) {
       const room = { lanes: lanes.count ?? 1, maxPerLane: cap.count ?? 1 };
-      return { ...none, plan: squadResult(asked, squad.swimmers, room) };
+      const swimmers = squad.swimmers.map(({ name, time }) => ({ name, pace: time }));
+      return { ...none, plan: squadResult(asked, swimmers, room) };
     }
     if (swim.time === null || swimmers.count === null) return none;
     return { ...none, lane: laneResult(asked, swim.time, swimmers.count) };

@@ -15,8 +15,8 @@ import { simulate } from './simulate.js';
 
 const plan: DeckPlan = {
   swimmers: [
-    { name: 'Mara', pace: parseTime('1:05') },
-    { name: 'Ivo', pace: parseTime('1:10') },
+    { name: 'Mara', repTime: parseTime('1:05') },
+    { name: 'Ivo', repTime: parseTime('1:10') },
   ],
   reps: 2,
   repDistance: 100,
@@ -134,6 +134,23 @@ describe('assignTouches', () => {
 
   // Common practice, no source, for what a set looks like; the thumb is simulated, from fixed seeds.
   // A first try with a plain least-cost matching had 93 to 96 % right from bare times, 98 % with marks.
+  test('expects a time for the whole rep, whatever its distance, and asks for it by name', () => {
+    const swimmers = plan.swimmers.map(({ name, repTime }) => ({
+      name,
+      repTime: hundredths(2 * repTime),
+    }));
+    const double = { ...plan, swimmers, repDistance: 200, sendOff: parseTime('3:20') };
+    const { swims } = assignTouches(
+      double,
+      clean.slice(0, 4).map((t) => hundredths(2 * t)),
+    );
+    expect(swims.map(({ reps }) => reps[0]?.marks.at(-1)?.distance)).toEqual([200, 200]);
+    const paced = [{ name: 'Mara', pace: parseTime('1:05') }] as never;
+    expect(() => assignTouches({ ...plan, swimmers: paced }, clean)).toThrow(
+      "Swimmer 1's rep time",
+    );
+  });
+
   test.each([
     ['bare times', 0.01, 'nothing', 0.97],
     ['bare times', 0.02, 'nothing', 0.95],
@@ -191,7 +208,10 @@ describe('assignTouches', () => {
     const nearPlan = fc.record({
       swimmers: nearly(
         fc.array(
-          fc.record({ name: nearly(fc.string()), pace: nearly(fc.integer({ min: 1, max: 9000 })) }),
+          fc.record({
+            name: nearly(fc.string()),
+            repTime: nearly(fc.integer({ min: 1, max: 9000 })),
+          }),
           { maxLength: 4 },
         ),
       ),

@@ -27,7 +27,7 @@ export function simulate(seed: number, spread: number): { plan: DeckPlan; touche
   const plan: DeckPlan = {
     swimmers: means.map((mean, i) => ({
       name: `S${i}`,
-      pace: hundredths(Math.round(mean * (1 + 0.02 * normal()))),
+      repTime: hundredths(Math.round(mean * (1 + 0.02 * normal()))),
     })),
     reps: 20,
     repDistance: 100,

@@ -73,7 +73,7 @@ const SURE = 0.91;
 /**
  * Tells whose mark each touch of a thumb was, in a set where swimmers leave one after another.
  *
- * Start times are known from send-off and stagger; each swimmer's pace is expected at first and then
+ * Start times are known from send-off and stagger; each swimmer's rep time is expected at first and then
  * learnt from what the set has shown; a swimmer's marks come in order. Of all the ways to share out
  * the touches the likeliest is taken, and the confidence in each touch is the share of likely ways
  * that agree on it. Missed marks and touches that are nobody's (a double tap) are found too. What a
@@ -91,8 +91,8 @@ const SURE = 0.91;
  * @example
  * const plan = {
  *   swimmers: [
- *     { name: 'Mara Quill', pace: parseTime('1:05') },
- *     { name: 'Ivo Tarn', pace: parseTime('1:10') },
+ *     { name: 'Mara Quill', repTime: parseTime('1:05') },
+ *     { name: 'Ivo Tarn', repTime: parseTime('1:10') },
  *   ],
  *   reps: 1, repDistance: 100, sendOff: parseTime('1:40'), stagger: parseTime(':05'),
  *   marks: 'finish',
@@ -151,7 +151,7 @@ function byLane(
 function readLane(roster: Roster, lane: readonly [Touch, number][], live: boolean): Placed[] {
   const touches = lane.map(([touch]) => touch);
   const scatter = roster.swimmers.map(() => SCATTER);
-  const start = roster.swimmers.map(({ pace }) => firstBelief(pace));
+  const start = roster.swimmers.map(({ repTime }) => firstBelief(repTime));
   const first = search(roster, touches, scatter, start);
   const place = (i: number): number => lane[i]?.[1] ?? 0;
   if (live) {

@@ -24,9 +24,9 @@ const HALF_NOISE = 0.005; // within one
 /** Scatter of one swimmer's reps about their own mean, as a share of the rep, where it is not known. */
 export const SCATTER = 0.014;
 
-export function firstBelief(pace: number): Belief {
+export function firstBelief(repTime: number): Belief {
   return {
-    pace: { mean: pace, variance: (ENTERED * pace) ** 2 },
+    pace: { mean: repTime, variance: (ENTERED * repTime) ** 2 },
     half: { mean: HALF, variance: HALF_OWN ** 2 },
   };
 }

@@ -6,8 +6,8 @@ import { differenceOf, type Hundredths, hundredths, timeOf } from '../../time/hu
 export interface DeckSwimmer {
   /** As the readings shall name them. */
   readonly name: string;
-  /** The time expected of the swimmer for a whole rep (not per 100), in hundredths of a second. */
-  readonly pace: Hundredths;
+  /** The time expected of the swimmer for a whole rep, in hundredths of a second; not a pace per 100. */
+  readonly repTime: Hundredths;
   /** The lane, a count from 1; 1 unless given. */
   readonly lane?: number;
 }
@@ -49,7 +49,7 @@ export interface Touch {
 export interface Roster {
   readonly swimmers: readonly {
     readonly name: string;
-    readonly pace: number;
+    readonly repTime: number;
     readonly lane: number;
     readonly start: number;
   }[];
@@ -77,7 +77,7 @@ export function rosterOf(value: unknown): Roster {
     leaving.set(lane, before + 1);
     return {
       name: textOf(fields['name'], `${name}'s name`),
-      pace: timeOf(fields['pace'], `${name}'s pace`),
+      repTime: timeOf(fields['repTime'], `${name}'s rep time`),
       lane,
       start: hundredths(before * stagger),
     };

@@ -35,7 +35,7 @@ export const placeOf = (mark: number, { marks }: Roster): { rep: number; mark: D
   mark: marks[mark % marks.length] as DeckMark,
 });
 
-/** Each swimmer's pace and scatter by the reps a first reading found. */
+/** Each swimmer's rep time and scatter by the reps a first reading found. */
 export function lessons(
   roster: Roster,
   touches: readonly Touch[],
@@ -50,7 +50,7 @@ export function lessons(
     return Math.sqrt((8 * SCATTER ** 2 + sure * share ** 2) / (8 + sure));
   });
   const beliefs = reps.map((swum, i): Belief => {
-    const start = firstBelief((roster.swimmers[i] as Roster['swimmers'][number]).pace);
+    const start = firstBelief((roster.swimmers[i] as Roster['swimmers'][number]).repTime);
     return swum.reduce(
       (belief, { halfway, finish }) => learn(belief, scatters[i] as number, halfway, finish),
       start,
@@ -67,10 +67,10 @@ export function missingOf(
 ): readonly { swimmer: number; name: string; rep: number; mark: DeckMark }[] {
   const last = touches.at(-1)?.time ?? 0;
   const claimed = new Set(claims.map((claim) => claim && `${claim.swimmer} ${claim.mark}`));
-  return roster.swimmers.flatMap(({ name, pace }, swimmer) =>
+  return roster.swimmers.flatMap(({ name, repTime }, swimmer) =>
     Array.from({ length: roster.reps * roster.marks.length }, (_, mark) => mark)
       .filter((mark) => !claimed.has(`${swimmer} ${mark}`))
-      .filter((mark) => repStart(roster, swimmer, mark) + pace < last)
+      .filter((mark) => repStart(roster, swimmer, mark) + repTime < last)
       .map((mark) => ({ swimmer, name, ...placeOf(mark, roster) })),
   );
 }
