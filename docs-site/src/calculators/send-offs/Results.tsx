@@ -1,5 +1,5 @@
 import { NumberTable, ResultCard } from '~/ui';
-import { clockText } from '~/ui/wording';
+import { clockText, gapText } from '~/ui/wording';
 import { ClockFace } from './ClockFace';
 import type { LaneResult } from './lane';
 import type { SquadResult } from './squad';
@@ -62,7 +62,7 @@ export function SquadAnswer({ result }: { readonly result: SquadResult }) {
       headline={{
         label: `Lanes for ${set}`,
         figure: String(lanes.length),
-        note: `at most ${clockText(spread)} per 100 apart in one lane`,
+        note: `at most ${gapText(spread)} s per 100 apart in one lane`,
       }}
       beside={[{ label: 'Last lane done', figure: clockText(finished) }]}
       cautions={cautions}
