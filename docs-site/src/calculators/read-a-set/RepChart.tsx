@@ -23,6 +23,8 @@ export function RepChart({ reading }: { readonly reading: SetReading }) {
   const y = (time: number) => top + ((bottom - top) * (time / step - from)) / (to - from);
   const ticks = Array.from({ length: to - from + 1 }, (_, i) => ((from + i) * step) as Hundredths);
   const finding = `First halves near ${formatTime(reading.halves.first)}, second halves near ${formatTime(reading.halves.second)}, over ${reading.reps.length} reps.`;
+  // The names stand clear of the last points, over which they are written.
+  const last = halves.slice(-Math.ceil(halves.length / 3));
   const series = (pick: 'first' | 'second') =>
     halves.map((cut) => ({ x: x(cut.rep), y: y(cut[pick]) }));
 
@@ -41,10 +43,18 @@ export function RepChart({ reading }: { readonly reading: SetReading }) {
       ))}
       <Series points={series('first')} number={0} />
       <Series points={series('second')} number={1} />
-      <text class="end name-0" x={`${right}%`} y={y(halves.at(-1)?.first ?? fastest) - 12}>
+      <text
+        class="end name-0"
+        x={`${right}%`}
+        y={y(Math.min(...last.map(({ first }) => first))) - 12}
+      >
         first halves
       </text>
-      <text class="end name-1" x={`${right}%`} y={y(halves.at(-1)?.second ?? slowest) + 24}>
+      <text
+        class="end name-1"
+        x={`${right}%`}
+        y={y(Math.max(...last.map(({ second }) => second))) + 22}
+      >
         second halves
       </text>
       <text class="foot" x={`${left}%`} y={bottom + 38}>
