@@ -26,40 +26,42 @@ export default function Snippet({ site, jobs }: Props) {
   };
   return (
     <div class="calculator not-content">
-      <ChoiceField
-        id="embed-job"
-        name="job"
-        label="Calculator"
-        as="list"
-        options={jobs}
-        value={job.value}
-        onValue={(value) => (job.value = value)}
-      />
-      <ChoiceField
-        id="embed-theme"
-        name="theme"
-        label="Theme"
-        options={themes}
-        value={theme.value}
-        onValue={(value) => (theme.value = value)}
-      />
-      <div class="field">
-        <label for="embed-code">Lines for your page</label>
-        <textarea
-          id="embed-code"
-          class="times"
-          rows={12}
-          readOnly
-          value={code}
-          spellcheck={false}
+      <form onSubmit={(event) => event.preventDefault()}>
+        <ChoiceField
+          id="embed-job"
+          name="job"
+          label="Calculator"
+          as="list"
+          options={jobs}
+          value={job.value}
+          onValue={(value) => (job.value = value)}
         />
-      </div>
-      <div class="actions">
-        <button type="button" class="button" onClick={copy}>
-          Copy
-        </button>
-      </div>
-      <p role="status">{said.value}</p>
+        <ChoiceField
+          id="embed-theme"
+          name="theme"
+          label="Theme"
+          options={themes}
+          value={theme.value}
+          onValue={(value) => (theme.value = value)}
+        />
+        <div class="field">
+          <label for="embed-code">Lines for your page</label>
+          <textarea
+            id="embed-code"
+            class="times notation"
+            rows={12}
+            readOnly
+            value={code}
+            spellcheck={false}
+          />
+        </div>
+        <div class="actions">
+          <button type="button" class="button" onClick={copy}>
+            Copy
+          </button>
+        </div>
+        <p role="status">{said.value}</p>
+      </form>
     </div>
   );
 }
