@@ -43,7 +43,11 @@ export default defineConfig({
       title: 'backhalf',
       description: 'Swim pacing math: what practice shows, turned into what a race can hold.',
       favicon: '/favicon.svg',
-      head: [{ tag: 'link', attrs: { rel: 'manifest', href: '/site.webmanifest' } }],
+      head: [
+        { tag: 'link', attrs: { rel: 'manifest', href: '/site.webmanifest' } },
+        // The favicon's drawing: a home screen there takes no SVG.
+        { tag: 'link', attrs: { rel: 'apple-touch-icon', href: '/apple-touch-icon.png' } },
+      ],
       routeMiddleware: './src/sidebar.ts',
       customCss: sheets.map((file) => `./src/styles/${file}`),
       expressiveCode: false,
