@@ -42,6 +42,13 @@ describe('halves', () => {
     expect(lengthTimes(halved(-1), hundredths(30_000), 3, none)).toEqual([10_000, 10_001, 9999]);
   });
 
+  test('differ by a quarter of the goal at most', () => {
+    expect(lengthTimes(halved(6000), goal, 4, none)).toEqual([4500, 4500, 7500, 7500]);
+    for (const more of [6001, -6001, 12_000]) {
+      expect(codeOf(() => lengthTimes(halved(more), goal, 4, none))).toBe('out-of-range');
+    }
+  });
+
   test('need a wall between them', () => {
     expect(codeOf(() => lengthTimes(halved(-400), goal, 1, none))).toBe('halfway-not-bracketed');
   });
@@ -88,8 +95,7 @@ test.each([
   ['a goal too short for its lengths', even, 3, none],
   ['a dive worth a whole length', even, 24_000, { startCredit: 10_000, finishLift: 0 }],
   ['a finish worth a whole length', even, 24_000, { startCredit: 0, finishLift: 10_000 }],
-  ['a second half of nothing', halved(-24_000), 24_000, none],
-  ['a first half of less', halved(30_000), 24_000, none],
+  ['a dive worth the first half', halved(0), 24_000, { startCredit: 12_000, finishLift: 0 }],
 ])('refuses %s', (_, shape, time, edges) => {
   const error = refusal(() => lengthTimes(shape, hundredths(time), 4, edges));
   expect(error.code).toBe('out-of-range');

@@ -71,8 +71,8 @@ describe('targetsFor', () => {
   });
 
   test.each([
-    ['a half of nothing', { secondHalf: hundredths(6700) }, 'out-of-range'],
-    ['another half of nothing', { secondHalf: hundredths(-6700) }, 'out-of-range'],
+    ['a half’s own time for a difference', { secondHalf: hundredths(3350) }, 'out-of-range'],
+    ['a difference of more than a quarter', { secondHalf: hundredths(-1676) }, 'out-of-range'],
     ['a step as long as the rep', { step: hundredths(6700) }, 'out-of-range'],
     ['a step back', { step: hundredths(-10) }, 'not-a-time'],
     ['a difference that is none', { secondHalf: 0.5 }, 'not-a-time'],

@@ -3,7 +3,7 @@ import { PacingError } from '../errors.js';
 import { finishOf, type Splits } from '../splits/splits.js';
 import { type Hundredths, hundredths } from '../time/hundredths.js';
 import { shareOut } from '../time/share-out.js';
-import { halfTimes } from './half-times.js';
+import { checkDifference, halfTimes } from './half-times.js';
 import type { ReadShape } from './race-shape.js';
 
 /** By how much the dive makes the first length faster, and the finish the last, in hundredths. */
@@ -28,7 +28,7 @@ export function lengthTimes(
 
 function shaped(
   shape: ReadShape,
-  goal: number,
+  goal: Hundredths,
   count: number,
   edges: Edges,
 ): readonly Hundredths[] {
@@ -56,15 +56,16 @@ function evenLengths(
 
 /** Two halves, each of even lengths, the second `secondHalf` slower than the first on the watch. */
 function halvedLengths(
-  goal: number,
+  goal: Hundredths,
   count: number,
-  secondHalf: number,
+  secondHalf: Hundredths,
   { startCredit, finishLift }: Edges,
 ): readonly Hundredths[] {
   if (count === 1) {
     const message = 'A race of one length has no wall to plan its halves by; plan it even.';
     throw new PacingError('halfway-not-bracketed', message, count);
   }
+  checkDifference(secondHalf, goal);
   const half = Math.floor(count / 2);
   const middle = count % 2 === 0 ? [] : [middleLength()];
   const { first, second } = halfTimes(goal - (middle[0] ?? 0), secondHalf);

@@ -8,6 +8,7 @@ import {
   nearestHundredth,
   timeOf,
 } from '../time/hundredths.js';
+import { checkDifference } from './half-times.js';
 import {
   checkHeadway,
   cutAtHalf,
@@ -56,7 +57,7 @@ const A_WEEK = 7 * 24 * 3600 * 100;
  * @returns The plan: times in hundredths of a second, speeds in metres per second.
  * @throws {@link PacingError} `current-too-strong` where the water stops the swimmer on a leg;
  *   `out-of-range` where a speed outside 0.1 to 4 m/s would be needed, or a distance, current or time is
- *   beyond sense; `wrong-shape` where there is no leg, or not exactly one of speed, pace and goal;
+ *   beyond sense, or `secondHalf` is more than a quarter of the time; `wrong-shape` where there is no leg, or not exactly one of speed, pace and goal;
  *   `not-a-time`; `too-large`.
  * @example
  * const outAndBack = [{ distance: 750, current: -0.25 }, { distance: 750, current: 0.25 }];
@@ -74,9 +75,11 @@ export function planOpenWater(
 ): OpenWaterPlan {
   const course = legsOf(legs);
   const { secondHalf = 0, ...start } = fieldsOf(options, 'The options');
-  const shift = differenceOf(secondHalf, 'The second half') / 200; // half of it, in seconds
+  const difference = differenceOf(secondHalf, 'The second half');
+  const shift = difference / 200; // half of it, in seconds
   const speed = evenSpeed(course, start);
   checkHeadway(course, speed);
+  checkDifference(difference, 100 * secondsFor(course, speed));
 
   const [first, second] = cutAtHalf(course);
   const speedIn = (half: readonly Stretch[], change: number): number =>

@@ -71,7 +71,8 @@ export interface RacePlan {
  *   `finishLift` in hundredths of a second; `shape`.
  * @returns The plan; distances in the pool's unit, times in hundredths of a second.
  * @throws {@link PacingError} `not-whole-lengths` where a distance ends between the walls;
- *   `unknown-choice` for no such shape; `out-of-range` where a length would be left no time;
+ *   `unknown-choice` for no such shape; `out-of-range` where a length would be left no time, or the halves would
+ *   differ by more than a quarter of the goal;
  *   `halfway-not-bracketed` for halves of a race of one length; `not-a-time`, `too-large`, `wrong-shape`
  *   and the codes of {@link splitsFromMarks} where a field is not what it should be.
  * @example

@@ -10,7 +10,7 @@ import { type ChampionshipShape, championshipShape } from './championship-shapes
  *
  * - `even`: every length in the same time.
  * - `secondHalf`: the second half less the first (a difference, not the half's own time), in hundredths of a
- *   second; below zero is a negative split by that much. Each half is even in itself.
+ *   second; below zero is a negative split by that much; at most a quarter of the goal. Each half is even in itself.
  * - `profile`: as an earlier swim was, lap for lap, scaled to the goal; it may be of another distance.
  * - `championship`: as Olympic finalists did on the mean, women (`W`) or men (`M`).
  */

@@ -3,7 +3,7 @@ import { fieldsOf } from '../check.js';
 import { PacingError } from '../errors.js';
 import type { SetReading } from '../sets/read-set.js';
 import { differenceOf, type Hundredths, hundredths, timeOf } from '../time/hundredths.js';
-import { halfTimes } from './half-times.js';
+import { checkDifference, halfTimes } from './half-times.js';
 
 /** One step is half a percent of the rep, to a tenth of a second as a stopwatch is read. A choice of ours. */
 const STEP = 0.005;
@@ -44,7 +44,7 @@ export interface RepTargets {
  * @param options - The split wanted and the step to the better rep, in hundredths of a second.
  * @returns The targets in hundredths of a second.
  * @throws {@link PacingError} `halfway-not-bracketed` where the reading has no halves; `out-of-range`
- *   where a half is left no time; `not-a-time`, `wrong-shape`, `too-large`.
+ *   where a half is left no time, or the halves would differ by more than a quarter of the rep; `not-a-time`, `wrong-shape`, `too-large`.
  * @example
  * const rep = splitsFromLaps(50, [3150, 3350].map(hundredths));
  * const reading = readSet({ pool: SCM, repDistance: 100, reps: Array(20).fill(rep) });
@@ -79,6 +79,7 @@ export function targetsFor(
   const asked = fieldsOf(options, 'The options');
   const secondHalf = differenceOf(asked['secondHalf'] ?? 0, 'The second half');
   const wall = hundredths(2 * second);
+  checkDifference(secondHalf, wall);
   const step = asked['step'] === undefined ? stepOf(wall) : timeOf(asked['step'], 'The step');
 
   const honest = targetOf(wall, secondHalf);
