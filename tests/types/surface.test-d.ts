@@ -27,6 +27,7 @@ import {
   type PowerLaw,
   parseTime,
   powerLawThrough,
+  projectBrokenSwim,
   projectFromSet,
   type Race,
   REFERENCE_EXPONENTS,
@@ -71,6 +72,7 @@ expectTypeOf(halvesOf).toEqualTypeOf<(swim: Splits) => Halves>();
 expectTypeOf(readSet(set)).toEqualTypeOf<SetReading>();
 expectTypeOf(projectFromSet(set, { distance: 1500 })).toExtend<Estimate>();
 expectTypeOf(projectFromSet).parameter(1).toEqualTypeOf<Race>();
+expectTypeOf(projectBrokenSwim).parameter(1).toEqualTypeOf<Race | undefined>();
 expectTypeOf(readSplitTable('')).toEqualTypeOf<SplitTable>();
 expectTypeOf<PacingError['code']>().toEqualTypeOf<PacingErrorCode>();
 

@@ -53,9 +53,10 @@ export {
 export { type CriticalSpeed, fitCriticalSpeed } from './projection/critical-speed.js';
 export { timeFromCriticalSpeed } from './projection/critical-speed-time.js';
 export type { Estimate, EstimateRange } from './projection/estimate.js';
-export { projectFromSet, type Race, type SetProjection } from './projection/from-set.js';
+export { projectFromSet, type SetProjection } from './projection/from-set.js';
 export { fitPowerLaw, type PowerLaw, powerLawThrough } from './projection/power-law.js';
 export { timeFromPowerLaw } from './projection/power-law-time.js';
+export type { Race } from './projection/race.js';
 export type { Recovery } from './projection/recovery.js';
 export { REFERENCE_EXPONENTS, type ReferenceExponent } from './projection/reference-exponents.js';
 export {

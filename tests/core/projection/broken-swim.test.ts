@@ -1,8 +1,11 @@
 import {
+  convertDistance,
   hundredths,
+  LCM,
   projectBrokenSwim,
   projectFromSet,
   SCM,
+  SCY,
   type SwumSet,
   splitsFromLaps,
   splitsFromMarks,
@@ -53,6 +56,38 @@ test('the back half is that of the same set read for the same race', () => {
       expect(Math.abs(optimism - race.optimism)).toBeLessThanOrEqual(1);
     }),
   );
+});
+
+describe('a race in another pool', () => {
+  test('of another unit is as long as it is', () => {
+    const metres = convertDistance(500, 'yd', 'm');
+    const { distance, backHalf, restAware, optimism } = projectBrokenSwim(broken, {
+      distance: 500,
+      pool: SCY,
+    });
+    expect(distance).toBe(500);
+    expect(backHalf.time).toBe(Math.round(62 * metres));
+    expect(restAware?.time).toBe(projectBrokenSwim(broken, { distance: metres }).restAware?.time);
+    expect(optimism).toBe(Math.round(2 * metres));
+  });
+
+  test('is told by every estimate, the same pool by none', () => {
+    const told = (pool: SwumSet['pool']) => {
+      const { backHalf, restAware } = projectBrokenSwim(broken, { distance: 400, pool });
+      return [backHalf, restAware!].map(({ cautions }) =>
+        cautions.some(({ code }) => code === 'course-differs'),
+      );
+    };
+    expect(told(LCM)).toEqual([true, true]);
+    expect(told({ ...SCM })).toEqual([false, false]);
+  });
+
+  test('that is none is refused', () => {
+    const pool = { length: 0, unit: 'm' } as const;
+    expect(refusal(() => projectBrokenSwim(broken, { distance: 400, pool })).message).toMatch(
+      /^The race's pool/,
+    );
+  });
 });
 
 test('the race is as long as all pieces unless given', () => {

@@ -1,16 +1,16 @@
-import { fieldsOf } from '../check.js';
-import { distanceOf, snap } from '../course/pool.js';
+import { snap } from '../course/pool.js';
 import { type SwumSet, setOf } from '../sets/swum-set.js';
 import { finishOf } from '../splits/splits.js';
 import { sumOf } from '../statistics.js';
 import { type Hundredths, hundredths, nearestHundredth } from '../time/hundredths.js';
 import { backHalfEstimate } from './back-half.js';
 import type { Estimate } from './estimate.js';
+import { type Race, raceOf } from './race.js';
 import { restAwareEstimate } from './rest-aware.js';
 
 /** A broken swim, read side by side: what was swum, and what each method makes of it. */
 export interface BrokenSwimReading {
-  /** The distance of the race it is read for, in the pool's unit. */
+  /** The distance of the race it is read for, in the unit of the race's pool. */
   readonly distance: number;
   /** The broken time: all reps added without the rests, in hundredths of a second. No estimate. */
   readonly swum: Hundredths;
@@ -31,8 +31,8 @@ export interface BrokenSwimReading {
  * disagree, and none is averaged away. With a fitted reserve, see {@link impliedTime}.
  *
  * @param set - The pieces as timed: distances in the pool's unit, times in hundredths of a second.
- * @param race - The race's `distance`, in the unit of the set's pool; all pieces added unless given. For a race in
- *   another pool see {@link projectFromSet}.
+ * @param race - The race: its distance in its pool's unit, and the pool where it is not the set's; all pieces
+ *   added, in the set's pool, unless given.
  * @returns The broken time and the estimates beside it, in hundredths of a second.
  * @throws {@link PacingError} `halfway-not-bracketed` where no piece can be halved; `out-of-range` for a
  *   race distance not above zero; `too-large`; the codes of {@link readSet}.
@@ -46,24 +46,20 @@ export interface BrokenSwimReading {
  * @see Olbrecht et al. 1985, Int. J. Sports Med. 6(2), and Beidaris and Platanou 2025, Sci. J. Sport Perform.,
  *   for what rest is worth.
  */
-export function projectBrokenSwim(
-  set: SwumSet,
-  race?: {
-    /** Its distance, in the unit of the set's pool. */
-    readonly distance: number;
-  },
-): BrokenSwimReading {
+export function projectBrokenSwim(set: SwumSet, race?: Race): BrokenSwimReading {
   const pieces = setOf(set);
   const total = snap(pieces.reps.length * pieces.repDistance);
-  const { distance: wanted = total } = race === undefined ? {} : fieldsOf(race, 'The race');
-  const distance = distanceOf(wanted, 'The race distance');
+  const { distance, inSetUnit, cautions } = raceOf(
+    race === undefined ? { distance: total } : race,
+    pieces.pool,
+  );
   const swum = hundredths(sumOf(pieces.reps.map((rep) => finishOf(rep).time)));
-  const backHalf = backHalfEstimate(pieces, distance, []);
+  const backHalf = backHalfEstimate(pieces, inSetUnit, cautions);
   return {
     distance,
     swum,
     backHalf,
-    restAware: restAwareEstimate(pieces, distance),
-    optimism: nearestHundredth(backHalf.time - (swum * distance) / total),
+    restAware: restAwareEstimate(pieces, inSetUnit, cautions),
+    optimism: nearestHundredth(backHalf.time - (swum * inSetUnit) / total),
   };
 }

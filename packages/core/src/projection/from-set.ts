@@ -1,7 +1,3 @@
-import { cautionsWhere } from '../caution.js';
-import { fieldsOf } from '../check.js';
-import { convertDistance } from '../course/convert-distance.js';
-import { distanceOf, type Pool, poolOf } from '../course/pool.js';
 import { type SwumSet, setOf } from '../sets/swum-set.js';
 import { finishOf } from '../splits/splits.js';
 import { sumOf } from '../statistics.js';
@@ -9,14 +5,7 @@ import { type Hundredths, hundredths, nearestHundredth } from '../time/hundredth
 import { pacePer } from '../time/pace.js';
 import { backHalfEstimate } from './back-half.js';
 import type { Estimate } from './estimate.js';
-
-/** The race a set is read for. */
-export interface Race {
-  /** The race's distance, in the unit of its own pool. */
-  readonly distance: number;
-  /** The pool of the race; the set's own unless given. */
-  readonly pool?: Pool;
-}
+import { type Race, raceOf } from './race.js';
 
 /** A race time read from second halves, beside the one that whole reps promise. */
 export interface SetProjection extends Estimate {
@@ -51,26 +40,13 @@ export interface SetProjection extends Estimate {
  */
 export function projectFromSet(set: SwumSet, race: Race): SetProjection {
   const swum = setOf(set);
-  const { distance, pool } = fieldsOf(race, 'The race');
-  const length = distanceOf(distance, 'The race distance');
-  const racePool = pool === undefined ? swum.pool : poolOf(pool, "The race's pool");
-  const inSetUnit = convertDistance(length, racePool.unit, swum.pool.unit);
-  const differs = racePool.length !== swum.pool.length || racePool.unit !== swum.pool.unit;
-
-  const estimate = backHalfEstimate(
-    swum,
-    inSetUnit,
-    cautionsWhere([
-      differs,
-      'course-differs',
-      'The race is in another pool than the set: turns and their push-offs are not allowed for.',
-    ]),
-  );
+  const { distance, inSetUnit, cautions } = raceOf(race, swum.pool);
+  const estimate = backHalfEstimate(swum, inSetUnit, cautions);
   const times = sumOf(swum.reps.map((rep) => finishOf(rep).time));
   const wholeReps = nearestHundredth((times * inSetUnit) / (swum.reps.length * swum.repDistance));
   return {
     ...estimate,
-    pace: pacePer(estimate.time, length),
+    pace: pacePer(estimate.time, distance),
     wholeReps,
     optimism: hundredths(estimate.time - wholeReps),
   };
