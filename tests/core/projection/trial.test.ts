@@ -1,4 +1,4 @@
-import { fitCriticalSpeed, fitPowerLaw, hundredths, type Trial } from 'backhalf';
+import { fitCriticalSpeed, fitPowerLaw, hundredths, powerLawThrough, type Trial } from 'backhalf';
 import { describe, expect, test } from 'vitest';
 import { codeOf } from '../../refusal.js';
 
@@ -30,6 +30,12 @@ describe.each([
     ['a distance below one metre', [first, { distance: 0.5, time: 100 }], 'out-of-range'],
     ['a distance that is no number', [first, { distance: '400', time: 29_500 }], 'out-of-range'],
     ['a distance past a million', [first, { distance: 1e6 + 1, time: 1e8 }], 'out-of-range'],
+    [
+      'a distance of less than a metre in yards',
+      [first, { distance: 1, unit: 'yd', time: 100 }],
+      'out-of-range',
+    ],
+    ['a distance in feet', [first, { distance: 1500, unit: 'ft', time: 29_500 }], 'unknown-choice'],
     ['a time of zero', [first, { distance: 400, time: 0 }], 'not-a-time'],
     ['a time that is no whole number', [first, { distance: 400, time: 295.5 }], 'not-a-time'],
     ['a time of months', [first, { distance: 400, time: 1e9 + 1 }], 'out-of-range'],
@@ -56,6 +62,32 @@ test('the message names the swims that contradict each other', () => {
   expect(() => fitPowerLaw([first!, { distance: 400, time: hundredths(0) }])).toThrow(
     "Trial 2's time must be",
   );
+});
+
+describe('trials in yards', () => {
+  const yards = swims([500, 34_500], [1000, 71_500]).map(
+    (trial): Trial => ({ ...trial, unit: 'yd' }),
+  );
+  const metres = swims([457.2, 34_500], [914.4, 71_500]);
+
+  test('are fitted as the metres they are, and come back in metres', () => {
+    expect(fitCriticalSpeed(yards)).toEqual(fitCriticalSpeed(metres));
+    expect(fitPowerLaw(yards)).toEqual(fitPowerLaw(metres));
+    expect(powerLawThrough(yards[0]!, 1.05)).toEqual(powerLawThrough(metres[0]!, 1.05));
+    expect(fitCriticalSpeed(yards).trials).toEqual(metres);
+  });
+
+  test('stand beside others in metres, in the order of what was swum', () => {
+    const mixed: Trial[] = [...swims([400, 29_800]), yards[0]!, { ...good[0]!, unit: 'm' }];
+    expect(fitCriticalSpeed(mixed).trials.map(({ distance }) => distance)).toEqual([
+      200, 400, 457.2,
+    ]);
+  });
+
+  test('are repeated where they come to one distance', () => {
+    const twice: Trial[] = [yards[0]!, metres[0]!];
+    expect(codeOf(() => fitCriticalSpeed(twice))).toBe('trial-repeated');
+  });
 });
 
 test('trials keep no more than a micrometre of their distance, and only their two fields', () => {

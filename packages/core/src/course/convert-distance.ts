@@ -2,8 +2,7 @@ import { choiceOf, numberOf } from '../check.js';
 import type { Unit } from './pool.js';
 
 /**
- * A distance in metres as yards, or the other way: for trials swum in a yard pool, and to see how far a race
- * really is. One yard is exactly 0.9144 m, kept as the ratio 1143 : 1250.
+ * A distance in metres as yards, or the other way: to see how far a race really is. One yard is exactly 0.9144 m, kept as the ratio 1143 : 1250.
  *
  * It says nothing of times; those are converted by {@link convertTime}.
  *

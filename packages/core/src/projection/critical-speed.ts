@@ -6,7 +6,7 @@ import { twoTrials } from './trial-estimate.js';
 
 /** A critical speed with the reserve on top of it, and how well the trials agree on them. */
 export interface CriticalSpeed {
-  /** The trials it was fitted to, shortest first. */
+  /** The trials it was fitted to, shortest first, all in metres. */
   readonly trials: readonly Trial[];
   /** The speed that pace settles at, in metres per second. */
   readonly speed: number;
@@ -53,11 +53,12 @@ const RESERVE = { least: 5, most: 50 };
  * swim, it cannot be held for ever, and the reserve repeats poorly: the cautions say so. Trials are
  * maximal efforts: only warmed up, in good health, and with a lifeguard or coach on deck.
  *
- * @param trials - Two or more trials, in any order: distances in metres, times in hundredths of a second.
+ * @param trials - Two or more trials, in any order: distances in metres (or yards, with `unit`), times in hundredths
+ *   of a second.
  * @returns Speed in metres per second, reserve in metres, and how well the trials agree.
  * @throws {@link PacingError} `too-few-trials` under two; `trial-repeated` where two have one distance;
  *   `trials-contradict` where a longer one was swum at no slower a pace;
- *   `not-a-time`, `out-of-range` or `wrong-shape` where one is not a trial; `too-large`.
+ *   `not-a-time`, `out-of-range`, `unknown-choice` or `wrong-shape` where one is not a trial; `too-large`.
  * @example
  * const trials = [
  *   { distance: 200, time: parseTime('2:20.00') },
@@ -68,6 +69,14 @@ const RESERVE = { least: 5, most: 50 };
  * model.speed.toFixed(3); // => '1.270'
  * model.reserve.toFixed(1); // => '23.5'
  * formatTime(model.pace); // => '1:18.75'
+ * @example
+ * const trials = [
+ *   { distance: 500, unit: 'yd', time: parseTime('5:45.00') },
+ *   { distance: 1000, unit: 'yd', time: parseTime('11:55.00') },
+ * ] as const;
+ * const model = fitCriticalSpeed(trials); // in metres, whatever the trials were in
+ * model.speed.toFixed(3); // => '1.236'
+ * model.trials[0]; // => { distance: 457.2, time: 34500 }
  * @see Wakayoshi et al. 1992, Eur. J. Appl. Physiol. 64(2), for the model in swimming; Dekerle et al.
  *   2002, Int. J. Sports Med. 23, and Rev. Bras. Med. Esporte 13(3), 2007, against 30 minutes.
  */

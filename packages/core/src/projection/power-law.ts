@@ -7,7 +7,7 @@ import { twoTrials } from './trial-estimate.js';
 
 /** A power law, time = factor · distance^exponent, and how well the races agree on it. */
 export interface PowerLaw {
-  /** The races it rests on, shortest first; a single one where the exponent was given. */
+  /** The races it rests on, shortest first and all in metres; a single one where the exponent was given. */
   readonly results: readonly Trial[];
   /** The exponent, a plain ratio: 1 is one pace at any distance, more is fading. */
   readonly exponent: number;
@@ -39,11 +39,12 @@ const MOST = 2;
  * One exponent for all distances is contested: records bend near 150 to 170 s, so races of 50 to 200
  * and of 400 to 1500 do not belong on one line; a caution says so.
  *
- * @param results - Two or more races, in any order: distances in metres, times in hundredths of a second.
+ * @param results - Two or more races, in any order: distances in metres (or yards, with `unit`), times in hundredths
+ *   of a second.
  * @returns The exponent (a ratio) with its standard error and 95 % interval, and the factor in seconds.
  * @throws {@link PacingError} `too-few-trials` under two; `trial-repeated` where two have one distance;
  *   `trials-contradict` where a longer one was swum at no slower a pace, or the exponent comes out above 2;
- *   `not-a-time`, `out-of-range` or `wrong-shape` where one is not a race.
+ *   `not-a-time`, `out-of-range`, `unknown-choice` or `wrong-shape` where one is not a race.
  * @example
  * const races = [
  *   { distance: 400, time: parseTime('4:00.00') },
@@ -81,11 +82,11 @@ export function fitPowerLaw(results: readonly Trial[]): PowerLaw {
  * exponents differ, and none was found for swimmers by sex and level. {@link REFERENCE_EXPONENTS} lists some.
  * It is contested that one exponent holds for all distances; with two races or more, see {@link fitPowerLaw}.
  *
- * @param race - The race: its distance in metres, its time in hundredths of a second.
+ * @param race - The race: its distance in metres (or yards, with `unit`), its time in hundredths of a second.
  * @param exponent - The exponent, a ratio from 1 to 2.
  * @returns The law through that race; its factor is in seconds.
  * @throws {@link PacingError} `out-of-range` for an exponent outside 1 to 2; `not-a-time`,
- *   `out-of-range` or `wrong-shape` where it is not a race.
+ *   `out-of-range`, `unknown-choice` or `wrong-shape` where it is not a race.
  * @example
  * const law = powerLawThrough({ distance: 400, time: parseTime('4:00.00') }, 1.04);
  * formatTime(timeFromPowerLaw(law, 1500).time); // => '15:48.86'

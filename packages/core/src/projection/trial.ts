@@ -1,12 +1,15 @@
-import { fieldsOf, itemsOf, numberOf } from '../check.js';
-import { snap } from '../course/pool.js';
+import { choiceOf, fieldsOf, itemsOf, numberOf } from '../check.js';
+import { convertDistance } from '../course/convert-distance.js';
+import { snap, type Unit } from '../course/pool.js';
 import { PacingError } from '../errors.js';
 import { type Hundredths, timeOf } from '../time/hundredths.js';
 
 /** One swim over a distance, as fast as it could be swum: a race, or a trial in practice. */
 export interface Trial {
-  /** The distance in metres, from 1 to a million; one in yards goes through {@link convertDistance} first. */
+  /** The distance in metres, or in `unit`; from one metre to a million. */
   readonly distance: number;
+  /** The unit of `distance`; metres unless given. Whatever is fitted comes out in metres. */
+  readonly unit?: Unit;
   /** The time, in hundredths of a second. */
   readonly time: Hundredths;
 }
@@ -16,12 +19,14 @@ export function metresOf(value: unknown, what: string): number {
   return snap(numberOf(value, what, { min: 1, max: 1e6 }));
 }
 
-/** One trial out of plain data. */
+/** One trial out of plain data, in metres. */
 export function trialOf(value: unknown, what: string): Trial {
-  const { distance, time } = fieldsOf(value, what);
+  const { distance, unit = 'm', time } = fieldsOf(value, what);
   const swum = timeOf(time, `${what}'s time`);
   numberOf(swum, `${what}'s time in hundredths`, { max: 1e9 }); // 116 days: beyond it sums lose digits
-  return { distance: metresOf(distance, `${what}'s distance`), time: swum };
+  const given = numberOf(distance, `${what}'s distance`, { min: 1, max: 1e6 });
+  const metres = convertDistance(given, choiceOf(unit, ['m', 'yd'], `${what}'s unit`), 'm');
+  return { distance: metresOf(metres, `${what}'s distance in metres`), time: swum };
 }
 
 /** Two or more trials, shortest first, that one swimmer could have swum flat out. */
