@@ -98,7 +98,7 @@ describe('fastestSendOff', () => {
     expect(fastestSendOff(at('1:07.00'), 100)).toBe(7000);
     expect(fastestSendOff(at('1:05.00'), 100)).toBe(6500);
     expect(fastestSendOff(at('1:05.01'), 100)).toBe(7000);
-    expect(fastestSendOff(at('1:07.00'), 50, hundredths(100))).toBe(3400);
+    expect(fastestSendOff(at('1:07.00'), 50, { step: hundredths(100) })).toBe(3400);
   });
 
   test('makes nothing of the hair a third of a hundred adds', () => {
@@ -109,10 +109,20 @@ describe('fastestSendOff', () => {
     expect(codeOf(() => fastestSendOff(at('1:07.00'), 0))).toBe('out-of-range');
   });
 
+  test('refuses a step that is no option, or no time', () => {
+    const bare = hundredths(500) as never;
+    expect(codeOf(() => fastestSendOff(at('1:07.00'), 100, bare))).toBe('wrong-shape');
+    const none = { step: hundredths(0) };
+    expect(codeOf(() => fastestSendOff(at('1:07.00'), 100, none))).toBe('not-a-time');
+  });
+
   test('answers anything with a time or a PacingError', () => {
     fc.assert(
-      fc.property(nearly(lap), nearly(fc.integer({ min: 1, max: 800 })), nearly(step), (p, d, s) =>
-        isSound(() => fastestSendOff(p, d, s)),
+      fc.property(
+        nearly(lap),
+        nearly(fc.integer({ min: 1, max: 800 })),
+        nearly(fc.record({ step: nearly(step) })),
+        (p, d, o) => isSound(() => fastestSendOff(p, d, o)),
       ),
     );
   });

@@ -77,9 +77,10 @@ export function sendOffFor(swim: Hundredths, options: SendOffOptions): Hundredth
  *
  * @param pace - The pace, in hundredths of a second per 100 of the pool's unit.
  * @param distance - The distance of the rep, in the pool's unit.
- * @param step - The step send-offs are called in, in hundredths of a second; 5 s unless given.
+ * @param options - `step`: in hundredths of a second, 5 s unless given.
  * @returns The send-off in hundredths of a second.
- * @throws {@link PacingError} `not-a-time`; `out-of-range` for a distance not above zero; `too-large`.
+ * @throws {@link PacingError} `not-a-time`; `out-of-range` for a distance not above zero; `wrong-shape`;
+ *   `too-large`.
  * @example
  * const sendOff = fastestSendOff(parseTime('1:07.00'), 200);
  * formatTime(sendOff, { decimals: 0 }); // => '2:15'
@@ -87,7 +88,11 @@ export function sendOffFor(swim: Hundredths, options: SendOffOptions): Hundredth
 export function fastestSendOff(
   pace: Hundredths,
   distance: number,
-  step: Hundredths = FIVE_SECONDS,
+  options: Pick<SendOffOptions, 'step'> = {},
 ): Hundredths {
-  return sendOffFor(timeAtPace(pace, distance), { rest: hundredths(0), step });
+  const { step = FIVE_SECONDS } = fieldsOf(options, 'The options');
+  return sendOffFor(timeAtPace(pace, distance), {
+    rest: hundredths(0),
+    step: timeOf(step, 'The step'),
+  });
 }
