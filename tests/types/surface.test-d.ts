@@ -1,7 +1,6 @@
 import {
   type Comparison,
   type Conversion,
-  type ConversionRange,
   type CountedSwim,
   type CriticalSpeed,
   compareEstimates,
@@ -42,6 +41,7 @@ import {
   type SwumSet,
   safeParseTime,
   splitsFromLaps,
+  type TimeRange,
   type TimeWindow,
   type TrackRecordRow,
   type Trial,
@@ -135,7 +135,8 @@ fitCriticalSpeed(trials).standardErrors.speed;
 // Conversions, stroke counts and open water.
 declare const swimToConvert: SwimToConvert;
 expectTypeOf(convertTime(swimToConvert, LCM)).toEqualTypeOf<Conversion>();
-expectTypeOf<Conversion['range']>().toEqualTypeOf<ConversionRange | null>();
+expectTypeOf<Conversion['range'] | Estimate['range']>().toEqualTypeOf<TimeRange | null>();
+expectTypeOf<Conversion['range']>().toEqualTypeOf<Estimate['range']>();
 expectTypeOf<SwimToConvert['stroke']>().toEqualTypeOf<Stroke>();
 expectTypeOf<SwimToConvert['sex']>().toEqualTypeOf<Sex | undefined>();
 expectTypeOf(TURN_GAINS).toEqualTypeOf<readonly TurnGain[]>();

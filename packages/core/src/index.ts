@@ -12,14 +12,12 @@ export type {
 export { convertDistance } from './course/convert-distance.js';
 export { type ConvertPaceOptions, convertPace } from './course/convert-pace.js';
 export { convertTime } from './course/convert-time.js';
-export type { ConversionRange } from './course/course-gap.js';
 export type { Sex, Stroke } from './course/event.js';
 export { points, timeForPoints } from './course/points.js';
 export { distanceAt, LCM, lengthsIn, type Pool, SCM, SCY, type Unit } from './course/pool.js';
 export { TURN_GAINS, type TurnGain } from './course/turn-gains.js';
 export type { TurnOptions } from './course/turn-model.js';
 export { isPacingError, PacingError, type PacingErrorCode, type Result } from './errors.js';
-export type { Interval } from './line-fit.js';
 // plan
 export { judgePlan, type PlanJudgement, type PlanJudgementRow } from './plan/judge-plan.js';
 export { planOpenWater } from './plan/open-water.js';
@@ -41,7 +39,12 @@ export type { OpenWaterOptions, OpenWaterPlan, OpenWaterRow } from './plan/open-
 export { type PaceCard, type PaceCardRow, paceCard } from './plan/pace-card.js';
 export { planRace, type RaceOptions, type RacePlan } from './plan/race-plan.js';
 export type { RaceShape } from './plan/race-shape.js';
-export { type RepTarget, type RepTargets, targetsFor } from './plan/rep-targets.js';
+export {
+  type RepTarget,
+  type RepTargets,
+  type TargetsForOptions,
+  targetsFor,
+} from './plan/rep-targets.js';
 // projection
 export { type BrokenSwimReading, projectBrokenSwim } from './projection/broken-swim.js';
 export {
@@ -52,8 +55,9 @@ export {
 } from './projection/compare-estimates.js';
 export { type CriticalSpeed, fitCriticalSpeed } from './projection/critical-speed.js';
 export { timeFromCriticalSpeed } from './projection/critical-speed-time.js';
-export type { Estimate, EstimateRange } from './projection/estimate.js';
+export type { Estimate } from './projection/estimate.js';
 export { projectFromSet, type SetProjection } from './projection/from-set.js';
+export type { Interval } from './projection/line-fit.js';
 export { fitPowerLaw, type PowerLaw, powerLawThrough } from './projection/power-law.js';
 export { timeFromPowerLaw } from './projection/power-law-time.js';
 export type { Race } from './projection/race.js';
@@ -65,7 +69,7 @@ export {
   type ReserveTrace,
   reserveThrough,
 } from './projection/reserve.js';
-export { impliedTime } from './projection/reserve-time.js';
+export { type ImpliedTimeOptions, impliedTime } from './projection/reserve-time.js';
 export { type RestGain, restGain } from './projection/rest-gain.js';
 export { type TrackRecordRow, trackRecord } from './projection/track-record-table.js';
 export type { Trial } from './projection/trial.js';
@@ -73,6 +77,7 @@ export type { Trial } from './projection/trial.js';
 export { type ConvertSendOffOptions, convertSendOff } from './sets/convert-send-off.js';
 export {
   type AssignedTouch,
+  type AssignTouchesOptions,
   assignTouches,
   type DeckReading,
   type MissingTouch,
@@ -108,7 +113,7 @@ export type {
   SwimManner,
   TextSpan,
 } from './sets/planned-set.js';
-export { type RepReading, readSet, type SetReading } from './sets/read-set.js';
+export { type ReadSetOptions, type RepReading, readSet, type SetReading } from './sets/read-set.js';
 export { fastestSendOff, restOn, type SendOffOptions, sendOffFor } from './sets/send-off.js';
 export type { PlannedSwim } from './sets/set-clock.js';
 export { practiceDuration, type SetDuration, setDuration } from './sets/set-duration.js';
@@ -118,6 +123,7 @@ export { type BlockTotals, type SetTotals, setTotals } from './sets/set-totals.j
 export type { SwumSet } from './sets/swum-set.js';
 // splits
 export {
+  type CompareHalvesOptions,
   compareHalves,
   type HalfComparison,
   type Halves,
@@ -149,4 +155,5 @@ export { officialTime } from './time/official-time.js';
 export { pacePer, timeAtPace } from './time/pace.js';
 export { parseTime, safeParseTime } from './time/parse-time.js';
 export { fromSeconds, toSeconds } from './time/seconds.js';
+export type { TimeRange } from './time/time-range.js';
 export { type TimeWindow, timeReadings } from './time/time-readings.js';

@@ -1,4 +1,4 @@
-import { fitLine } from '../../../packages/core/src/line-fit.js';
+import { fitLine } from '../../../packages/core/src/projection/line-fit.js';
 import type { Reference } from '../reference.js';
 
 interface Points {

@@ -1,4 +1,4 @@
-import { studentT } from '../../../packages/core/src/student-t.js';
+import { studentT } from '../../../packages/core/src/projection/student-t.js';
 import type { Reference } from '../reference.js';
 
 /** Degrees of freedom, probability, and the value stayed below with it, to ten digits. */

@@ -1,7 +1,7 @@
 import type { Caution } from '../caution.js';
 import type { Hundredths } from '../time/hundredths.js';
+import type { TimeRange } from '../time/time-range.js';
 import type { CollegiateMethod } from './collegiate.js';
-import type { ConversionRange } from './course-gap.js';
 import type { Sex, Stroke } from './event.js';
 import type { Pool } from './pool.js';
 import type { TurnOptions } from './turn-model.js';
@@ -46,7 +46,7 @@ export interface Conversion {
   /** Where the figures come from. */
   readonly source: string;
   /** What studies measured between these pools, or null where nobody has. */
-  readonly range: ConversionRange | null;
+  readonly range: TimeRange | null;
   /** What to know before trusting the figure. */
   readonly cautions: readonly Caution[];
 }

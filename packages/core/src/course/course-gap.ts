@@ -1,17 +1,8 @@
 import { type Hundredths, nearestHundredth } from '../time/hundredths.js';
+import type { TimeRange } from '../time/time-range.js';
 import type { Stroke } from './event.js';
 import { LCM, type Pool, SCM } from './pool.js';
 import { samePool } from './same-pool.js';
-
-/** From the fastest to the slowest converted time that studies support, and whose figure that rests on. */
-export interface ConversionRange {
-  /** The fast end, in hundredths of a second. */
-  readonly low: Hundredths;
-  /** The slow end, in hundredths of a second. */
-  readonly high: Hundredths;
-  /** What the range covers. */
-  readonly covers: string;
-}
 
 interface CourseGap {
   readonly stroke: Stroke;
@@ -57,7 +48,7 @@ export function courseGapRange(
   event: { readonly stroke: Stroke; readonly distance: number },
   from: Pool,
   to: Pool,
-): ConversionRange | null {
+): TimeRange | null {
   const gap = GAPS.find(
     ({ stroke, distances }) => stroke === event.stroke && distances.includes(event.distance),
   );

@@ -33,6 +33,20 @@ export interface RepTargets {
   readonly cautions: readonly Caution[];
 }
 
+/** The split and the step that {@link targetsFor} aims at. */
+export interface TargetsForOptions {
+  /**
+   * Second half less first (a difference, not the half's own time), in hundredths of a second; below zero for a
+   * negative split, 0 unless given.
+   */
+  readonly secondHalf?: Hundredths;
+  /**
+   * How much faster the better rep is, in hundredths of a second; half a percent of the rep (to a tenth of a
+   * second, at least one) unless given, which is a choice, not a published value.
+   */
+  readonly step?: Hundredths;
+}
+
 /**
  * Half targets for the next set, from today's reading: what the watch must show at halfway and at the
  * wall to hold the honest pace in an even or a negative rep, and one step better.
@@ -53,21 +67,7 @@ export interface RepTargets {
  * targets.goOut; // => 200
  * targetsFor(reading, { secondHalf: fromSeconds(-0.6) }).better; // => { halfway: 3365, wall: 6670, difference: -60 }
  */
-export function targetsFor(
-  reading: SetReading,
-  options: {
-    /**
-     * Second half less first (a difference, not the half's own time), in hundredths of a second; below zero for a
-     * negative split, 0 unless given.
-     */
-    readonly secondHalf?: Hundredths;
-    /**
-     * How much faster the better rep is, in hundredths of a second; half a percent of the rep (to a tenth of a
-     * second, at least one) unless given, which is a choice, not a published value.
-     */
-    readonly step?: Hundredths;
-  } = {},
-): RepTargets {
+export function targetsFor(reading: SetReading, options: TargetsForOptions = {}): RepTargets {
   const { halves } = fieldsOf(reading, 'The reading');
   if (halves === null) {
     const message = 'The set was read without halves; time halfway of at least one rep.';

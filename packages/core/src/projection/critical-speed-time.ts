@@ -1,9 +1,9 @@
 import { cautionsWhere } from '../caution.js';
 import { fieldsOf } from '../check.js';
 import { PacingError } from '../errors.js';
-import type { Interval, LineFit } from '../line-fit.js';
 import { type CriticalSpeed, fitCriticalSpeed, lineOf } from './critical-speed.js';
 import type { Estimate } from './estimate.js';
+import type { Interval, LineFit } from './line-fit.js';
 import { fitsSeen } from './recorded-range.js';
 import { metresOf, type Trial } from './trial.js';
 import { trialEstimate } from './trial-estimate.js';

@@ -1,6 +1,6 @@
 import { type Caution, cautionsWhere } from '../caution.js';
-import { fitLine, type Interval, intervalOf, type LineFit } from '../line-fit.js';
 import { type Hundredths, hundredths, nearestHundredth } from '../time/hundredths.js';
+import { fitLine, type Interval, intervalOf, type LineFit } from './line-fit.js';
 import { type Trial, trialsOf } from './trial.js';
 import { twoTrials } from './trial-estimate.js';
 

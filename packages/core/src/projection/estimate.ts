@@ -1,22 +1,13 @@
 import type { Caution } from '../caution.js';
 import { type Hundredths, nearestHundredth } from '../time/hundredths.js';
-
-/** From the fastest to the slowest time, and what lies in between: never more than `covers` says. */
-export interface EstimateRange {
-  /** The fast end, in hundredths of a second. */
-  readonly low: Hundredths;
-  /** The slow end, in hundredths of a second. */
-  readonly high: Hundredths;
-  /** What the range covers, and whose figure it rests on. */
-  readonly covers: string;
-}
+import type { TimeRange } from '../time/time-range.js';
 
 /** A projected time with all that it rests on. Lay several side by side with {@link compareEstimates}. */
 export interface Estimate {
   /** The projected time, in hundredths of a second. */
   readonly time: Hundredths;
   /** The range, or null where nobody has measured one. */
-  readonly range: EstimateRange | null;
+  readonly range: TimeRange | null;
   /** The method's name, such as `back-half`, `critical-speed` or `power-law`. */
   readonly method: string;
   /** What was taken for granted. */
@@ -31,7 +22,7 @@ const MEET_TO_MEET = 0.014;
 const NINETY_PERCENT = 1.645; // two-sided, normal
 
 /** The least a range of one future race can honestly be: how much one swimmer's races vary anyway. */
-export function raceToRaceRange(time: number): EstimateRange {
+export function raceToRaceRange(time: number): TimeRange {
   const margin = NINETY_PERCENT * MEET_TO_MEET;
   return {
     low: nearestHundredth(time * (1 - margin)),

@@ -1,7 +1,7 @@
 import { cautionsWhere } from '../caution.js';
 import { fieldsOf, itemsOf } from '../check.js';
-import type { Interval, LineFit } from '../line-fit.js';
 import type { Estimate } from './estimate.js';
+import type { Interval, LineFit } from './line-fit.js';
 import { fitPowerLaw, logLineOf, type PowerLaw, powerLawThrough } from './power-law.js';
 import { exponentSeen, fitsSeen } from './recorded-range.js';
 import { metresOf, type Trial } from './trial.js';

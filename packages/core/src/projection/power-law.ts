@@ -1,7 +1,7 @@
 import { type Caution, cautionsWhere } from '../caution.js';
 import { numberOf } from '../check.js';
 import { PacingError } from '../errors.js';
-import { fitLine, type Interval, intervalOf, type LineFit } from '../line-fit.js';
+import { fitLine, type Interval, intervalOf, type LineFit } from './line-fit.js';
 import { type Trial, trialOf, trialsOf } from './trial.js';
 import { twoTrials } from './trial-estimate.js';
 

@@ -2,7 +2,8 @@ import type { Caution, CautionCode } from '../caution.js';
 import { fieldsOf, itemsOf, textOf } from '../check.js';
 import { PacingError } from '../errors.js';
 import { timeOf } from '../time/hundredths.js';
-import type { Estimate, EstimateRange } from './estimate.js';
+import type { TimeRange } from '../time/time-range.js';
+import type { Estimate } from './estimate.js';
 
 /** An estimate out of plain data; `what` starts the sentence: "Estimate 2". */
 export function estimateOf(value: unknown, what: string): Estimate {
@@ -18,7 +19,7 @@ export function estimateOf(value: unknown, what: string): Estimate {
   };
 }
 
-function rangeOf(value: unknown, what: string): EstimateRange {
+function rangeOf(value: unknown, what: string): TimeRange {
   const { low, high, covers } = fieldsOf(value, what);
   const range = {
     low: timeOf(low, `${what}'s fast end`),

@@ -1,8 +1,8 @@
 import { type Caution, cautionsWhere } from '../caution.js';
-import type { Interval } from '../line-fit.js';
-import { studentT } from '../student-t.js';
-import type { EstimateRange } from './estimate.js';
+import type { TimeRange } from '../time/time-range.js';
 import { rangeBetween } from './estimate-range.js';
+import type { Interval } from './line-fit.js';
+import { studentT } from './student-t.js';
 import { EXPONENTS_SEEN, FITS_SEEN } from './track-record.js';
 import type { Trial } from './trial.js';
 
@@ -50,7 +50,7 @@ export function ninetyPercent({ swims, mean, spread }: Seen): Interval {
 export function recordedRange(
   time: number,
   seen: Seen | null,
-): { range: EstimateRange | null; cautions: readonly Caution[] } {
+): { range: TimeRange | null; cautions: readonly Caution[] } {
   if (seen === null) return { range: null, cautions: [] };
   const { low, high } = ninetyPercent(seen);
   const outside = low > 1 || high < 1;

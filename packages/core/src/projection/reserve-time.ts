@@ -9,6 +9,14 @@ import { nearestHundredth } from '../time/hundredths.js';
 import type { Estimate } from './estimate.js';
 import { deficitRule, type Recovery, recoveryOf } from './recovery.js';
 
+/** What {@link impliedTime} knows of the swimmer. */
+export interface ImpliedTimeOptions {
+  /** The swimmer's reserve, in metres, from a fit over the same swimmer's trials. */
+  readonly reserve: number;
+  /** How it comes back; no default, since the published forms disagree. */
+  readonly recovery: Recovery;
+}
+
 /**
  * What continuous time a broken swim implies, if it left nothing: the critical speed at which the reserve
  * would just have run out at the last wall, and the time that speed gives for the same distance.
@@ -29,15 +37,7 @@ import { deficitRule, type Recovery, recoveryOf } from './recovery.js';
  * formatTime(linear.time); // => '4:30.00'
  * @see Morton and Billat 2004, Eur. J. Appl. Physiol. 91; Skiba et al. 2012, Med. Sci. Sports Exerc. 44(8).
  */
-export function impliedTime(
-  set: SwumSet,
-  options: {
-    /** The swimmer's reserve, in metres, from a fit over the same swimmer's trials. */
-    readonly reserve: number;
-    /** How it comes back; no default, since the published forms disagree. */
-    readonly recovery: Recovery;
-  },
-): Estimate {
+export function impliedTime(set: SwumSet, options: ImpliedTimeOptions): Estimate {
   const pieces = setOf(set);
   const { reserve, recovery: wanted } = fieldsOf(options, 'The options');
   const recovery = recoveryOf(wanted);

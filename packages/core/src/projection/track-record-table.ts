@@ -1,5 +1,5 @@
 import { itemsOf, numberOf } from '../check.js';
-import type { Interval } from '../line-fit.js';
+import type { Interval } from './line-fit.js';
 import { exponentSeen, ninetyPercent, type Seen } from './recorded-range.js';
 import { EXPONENTS_SEEN, FITS_SEEN } from './track-record.js';
 

@@ -1,8 +1,8 @@
 import { type Caution, type CautionCode, cautionsWhere } from '../caution.js';
-import type { Interval } from '../line-fit.js';
 import { nearestHundredth, timeOf } from '../time/hundredths.js';
 import type { Estimate } from './estimate.js';
 import { rangeBetween } from './estimate-range.js';
+import type { Interval } from './line-fit.js';
 import { recordedRange, type Seen } from './recorded-range.js';
 import type { Trial } from './trial.js';
 

@@ -61,6 +61,15 @@ export interface SetReading {
   readonly cautions: readonly Caution[];
 }
 
+/** What {@link readSet} calls even. */
+export interface ReadSetOptions {
+  /**
+   * The largest difference still called even, in hundredths of a second; 1.5 % of half the
+   * mean rep unless given, which is a choice, not a published value.
+   */
+  readonly evenWithin?: Hundredths;
+}
+
 /**
  * Reads a timed set by its second halves: what the whole reps promise, what the second halves hold, and how steady
  * the set was.
@@ -87,16 +96,7 @@ export interface SetReading {
  * const { cautions } = readSet({ pool: SCM, repDistance: 100, reps: [rep, rep] });
  * cautions.map(({ code }) => code); // => ['few-reps', 'rest-unknown']
  */
-export function readSet(
-  set: SwumSet,
-  options: {
-    /**
-     * The largest difference still called even, in hundredths of a second; 1.5 % of half the
-     * mean rep unless given, which is a choice, not a published value.
-     */
-    readonly evenWithin?: Hundredths;
-  } = {},
-): SetReading {
+export function readSet(set: SwumSet, options: ReadSetOptions = {}): SetReading {
   const swum = setOf(set);
   const times = swum.reps.map((rep) => finishOf(rep).time);
   const marked = markedHalves(swum);

@@ -79,6 +79,12 @@ function cut(timeAtHalf: number, total: Hundredths, interpolated: boolean): Halv
   return { first, second: hundredths(total - first), interpolated };
 }
 
+/** What {@link compareHalves} calls even. */
+export interface CompareHalvesOptions {
+  /** The largest difference still called even, in hundredths of a second; 0 unless given. */
+  readonly evenWithin?: Hundredths;
+}
+
 /**
  * Compares the halves of a swim: a negative split, an even or a positive one, and by how much.
  *
@@ -100,13 +106,7 @@ function cut(timeAtHalf: number, total: Hundredths, interpolated: boolean): Halv
  * compareHalves(halves, { evenWithin: fromSeconds(0.5) }).verdict; // => 'even'
  * @see Skorski et al. 2014, Int. J. Sports Physiol. Perform. 9(2), for how much laps vary.
  */
-export function compareHalves(
-  halves: Halves,
-  options: {
-    /** The largest difference still called even, in hundredths of a second; 0 unless given. */
-    readonly evenWithin?: Hundredths;
-  } = {},
-): HalfComparison {
+export function compareHalves(halves: Halves, options: CompareHalvesOptions = {}): HalfComparison {
   const { first, second } = fieldsOf(halves, 'The halves');
   const { evenWithin = 0 } = fieldsOf(options, 'The options');
   const a = timeOf(first, 'The first half');

@@ -70,6 +70,15 @@ export interface DeckReading {
 /** Below this share of the stories that agree, a touch is shown as doubtful. A choice, tried out. */
 const SURE = 0.91;
 
+/** Which touches {@link assignTouches} judges each by. */
+export interface AssignTouchesOptions {
+  /**
+   * `all` uses the whole set for every touch; `past` only the touches up to it, as a live display must. `all`
+   * unless given.
+   */
+  readonly known?: 'all' | 'past';
+}
+
 /**
  * Tells whose mark each touch of a thumb was, in a set where swimmers leave one after another.
  *
@@ -104,13 +113,7 @@ const SURE = 0.91;
 export function assignTouches(
   plan: DeckPlan,
   touches: readonly (Hundredths | Touch)[],
-  options: {
-    /**
-     * `all` uses the whole set for every touch; `past` only the touches up to it, as a live display must. `all`
-     * unless given.
-     */
-    readonly known?: 'all' | 'past';
-  } = {},
+  options: AssignTouchesOptions = {},
 ): DeckReading {
   const roster = rosterOf(plan);
   const { known = 'all' } = fieldsOf(options, 'The options');

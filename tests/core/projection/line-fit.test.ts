@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { linearRegression, linearRegressionLine, rSquared } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
-import { fitLine, intervalOf } from '../../packages/core/src/line-fit.js';
+import { fitLine, intervalOf } from '../../../packages/core/src/projection/line-fit.js';
 
 // Certified data sets are in tests/reference/nist-*.test.ts.
 const points = fc

@@ -1,4 +1,4 @@
-import { meanOf, sumOf } from './statistics.js';
+import { meanOf, sumOf } from '../statistics.js';
 import { studentT } from './student-t.js';
 
 /**

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { studentT } from '../../packages/core/src/student-t.js';
+import { studentT } from '../../../packages/core/src/projection/student-t.js';
 
 // The table of outside values is in tests/reference/student-t.test.ts.
 describe('studentT', () => {
