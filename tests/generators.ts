@@ -274,7 +274,7 @@ const setLine: fc.Arbitrary<SetItem> = fc
 export const plannedSet: fc.Arbitrary<PlannedSet> = fc
   .array(
     fc.record({
-      name: fc.constantFrom('warm-up', 'main set', 'cool-down'),
+      name: fc.constantFrom('warm-up', 'pre-set', 'main set', 'cool-down'),
       items: fc.array(setLine, { minLength: 1, maxLength: 4 }),
     }),
     { minLength: 1, maxLength: 3 },

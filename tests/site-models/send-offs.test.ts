@@ -103,6 +103,15 @@ describe('a squad put into lanes', () => {
   });
 });
 
+test('a rest or a gap below zero is wrong where it was typed', () => {
+  expect(view({ what: 'lane', rest: '-5' }).errors).toEqual({
+    rest: ['Rest wanted must be zero or more.'],
+  });
+  expect(view({ what: 'squad', stagger: '-5' }).errors).toEqual({
+    stagger: ['Time between swimmers must be zero or more.'],
+  });
+});
+
 test('comes back out of its address as it went in', () => {
   const fields = { ...saltmarsh, squad: 'Mara\t1:05,3\nIvo; 105→1:05.00', what: 'squad' };
   const query = addressOf(fields).split('?').slice(1).join('?');

@@ -43,7 +43,9 @@ export function readTimeText(text: string, label: string, within?: TimeWindow): 
   const [only] = readings;
   if (only === undefined) {
     const parsed = safeParseTime(text);
-    return { ...unread, error: parsed.ok ? null : parsed.error.message };
+    if (!parsed.ok) return { ...unread, error: parsed.error.message };
+    const least = within?.from === 0 ? 'zero or more' : 'more than zero';
+    return { ...unread, error: `${label} must be ${least}.` };
   }
   if (readings.length === 1) return { ...unread, time: only, error: null };
   const list = readings.map((time) => formatTime(time));

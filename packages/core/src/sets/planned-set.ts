@@ -94,7 +94,7 @@ export type SetItem = SetSwims | SetRounds;
 /** A part of a practice: what stands under one heading. */
 export interface SetBlock {
   /** Its heading; null for what stands before any heading. */
-  readonly name: 'warm-up' | 'main set' | 'cool-down' | null;
+  readonly name: 'warm-up' | 'pre-set' | 'main set' | 'cool-down' | null;
   /** What is swum, in order. */
   readonly items: readonly SetItem[];
   /** Where it stands in the text; absent in a set built by hand. */

@@ -26,6 +26,7 @@ const SPELLINGS = {
   with: { with: 'with|w' },
   heading: {
     'warm-up': 'Warm-up|warm|warmup|wu',
+    'pre-set': 'Pre-set|pre|preset',
     'main set': 'Main set|main|ms',
     'cool-down': 'Cool-down|cool|cooldown|warmdown|cd|wd',
   },
