@@ -16,8 +16,11 @@ test('what is wrong leads to its field, in the order given, and is what the answ
     { id: 'plan-own', message: 'Lap 1 is no time.' },
     { id: 'plan-own', message: 'Lap 3 is no time.' },
   ]);
-  expect(waitingFor('The plan appears', problems.slice(0, 2))).toBe(
-    'The plan appears once this is put right: Enter the goal time. Lap 1 is no time.',
+  expect(waitingFor('The plan appears', problems)).toBe(
+    'The plan appears once this is put right: Enter the goal time. And 2 more.',
+  );
+  expect(waitingFor('The plan appears', problems.slice(1, 2))).toBe(
+    'The plan appears once this is put right: Lap 1 is no time.',
   );
 });
 

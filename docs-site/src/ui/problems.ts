@@ -11,4 +11,7 @@ export const problemsOf = (id: string, errors: Errors): readonly Problem[] =>
 
 /** What an answer waits for: `The plan appears once this is put right: …`. */
 export const waitingFor = (awaited: string, problems: readonly Problem[]): string =>
-  `${awaited} once this is put right: ${problems.map(({ message }) => message).join(' ')}`;
+  `${awaited} once this is put right: ${problems[0]?.message ?? ''}${others(problems.length - 1)}`;
+
+/** On a phone this stands under the fields as they are typed in: one at a time, so that it covers little. */
+const others = (count: number): string => (count > 0 ? ` And ${count} more.` : '');
