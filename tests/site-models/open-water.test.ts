@@ -50,6 +50,9 @@ describe('planning an open-water leg', () => {
   test('shifts a negative split to the second half, the finish kept', () => {
     expect(watch({ split: 'faster', by: '20' })).toEqual(['12:40', '20:50']);
     expect(view({ split: 'faster', by: '' }).errors).toEqual({ by: 'Enter the difference.' });
+    const { errors } = view({ split: 'faster', by: '10:25' });
+    expect(Object.keys(errors)).toEqual(['by']);
+    expect(errors['by']).toContain('by its difference from the first');
   });
 
   test('shows the speed through the water where the halves differ in it', () => {

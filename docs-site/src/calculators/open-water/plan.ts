@@ -68,7 +68,9 @@ export function planFrom(fields: WaterFields): Planned {
     };
   } catch (error) {
     if (!isPacingError(error)) throw error;
-    return { errors: { [fields.start]: error.message } };
+    const ofHalves = faster !== undefined && error.input === options.secondHalf;
+    const refused = ofHalves ? 'by' : fields.start;
+    return { errors: { [refused]: error.message } };
   }
 }
 
