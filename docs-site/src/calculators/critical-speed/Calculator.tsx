@@ -1,6 +1,7 @@
 import { formatTime } from 'backhalf';
 import { Board, CountField, PoolField, TimeField, TimesField } from '~/ui';
 import { linesOf } from '~/ui/csv';
+import { NotationField } from '~/ui/NotationField';
 import { plausibleTimes } from '~/ui/plausible';
 import { type CalculatorProps, useForm } from '~/ui/use-form';
 import { oonaThroughSet, oonaTrials } from './example';
@@ -8,7 +9,6 @@ import { addressOf, type CriticalFields, shape } from './fields';
 import { type CriticalResult, hasSet, viewOf } from './model';
 import { Notes, Result } from './Result';
 import { raceRows, trialRows, verdictRows } from './rows';
-import { SetField } from './SetField';
 import { useThroughSet } from './use-through-set';
 
 export default function Calculator(props: CalculatorProps<CriticalFields>) {
@@ -41,11 +41,13 @@ export default function Calculator(props: CalculatorProps<CriticalFields>) {
         lines={4}
       />
       <CountField {...form.field('race')} label={`Race distance, ${unit}`} error={errors.race} />
-      <SetField
+      <NotationField
         {...form.field('set')}
         label="Set to follow the reserve through"
         hint="As 12 x 100 in 1:11 on 1:20; may stay empty."
         error={errors.set}
+        lines={2}
+        class="set-text"
       />
       <div class="row pair">
         <TimeField
